@@ -120,11 +120,19 @@ final class AskReader {
         }
         for (Ask.Kind kind : Ask.Kind.values()) {
             if (kind.name().toLowerCase(Locale.ROOT).equals(said.get().value())) {
-                return fitting(kind == Ask.Kind.POINT && type.isList() ? Ask.Kind.POINTS : kind, type, said.get(), names);
+                return fitting(inSystem(kind, type), type, said.get(), names);
             }
         }
         issues.add(RULE, said.get().place(), "unknown kind '" + said.get().value() + "'", "quantity, count, list, choice, fraction or point");
         return Optional.empty();
+    }
+
+    /** Millimetres have no fractions; a point of lists is several points. */
+    private Ask.Kind inSystem(Ask.Kind kind, Type type) {
+        if (kind == Ask.Kind.FRACTION && system == UnitSystem.METRIC) {
+            return Ask.Kind.QUANTITY;
+        }
+        return kind == Ask.Kind.POINT && type.isList() ? Ask.Kind.POINTS : kind;
     }
 
     private Optional<Ask.Kind> fitting(Ask.Kind kind, Type type, Text said, int names) {

@@ -12,6 +12,7 @@ import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.exercise.Slip;
 import soapstone.exercise.Template;
+import soapstone.expression.Change;
 import soapstone.expression.Node;
 import soapstone.expression.Parser;
 import soapstone.expression.Program;
@@ -76,13 +77,15 @@ final class ModelReader {
         if (before > issues.size() || issues.size() > 0) {
             return Optional.empty();
         }
+        // Planned before the program is built: it takes cells of its own.
+        Change radians = builder.radians();
         Program program = builder.build();
         Show[] all = new Show[program.slots().size()];
         for (int i = 0; i < all.length; i++) {
             all[i] = shows.getOrDefault(i, Show.AUTO);
         }
         return Optional.of(new Model(system, program, all, story, notes, givens, where, lines, asks, slips, consequence, constants, figure,
-                builder.radians()));
+                radians));
     }
 
     private record PendingLine(int slot, Text say, Line.Phase phase) {}

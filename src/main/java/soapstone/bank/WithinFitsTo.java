@@ -17,7 +17,9 @@ final class WithinFitsTo implements Rule {
 
     private void look(Draft draft, Model model, Issues issues) {
         for (Ask ask : model.asks()) {
-            if (ask.within() < ask.to() / 2 - SLACK) {
+            // A fraction that is read off a grid is exact: a neighboring line must not count.
+            boolean exact = ask.kind() == Ask.Kind.FRACTION;
+            if (!exact && ask.within() < ask.to() / 2 - SLACK) {
                 issues.add("within", draft.root().place("ask"), "'" + ask.name() + "' in a " + model.system().word()
                         + " draw marks an answer wrong that is rounded as asked", "within: at least half of to");
             }

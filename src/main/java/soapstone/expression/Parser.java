@@ -144,6 +144,10 @@ public final class Parser {
             case NAME:
                 return peek().is("(") ? call(token) : new Node.Name(token.text(), token.at());
             case UNIT:
+                // "min" is a unit and a function; the bracket tells.
+                if (peek().is("(") && Builtin.named(token.text()).isPresent()) {
+                    return call(token);
+                }
                 return new Node.Measure(compound(token.unit()), token.at());
             default:
                 return bracket(token);

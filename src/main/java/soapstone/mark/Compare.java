@@ -9,6 +9,7 @@ final class Compare {
 
     /** A number typed with three figures or more was rounded on purpose. */
     private static final double THREE_FIGURES = 100;
+    private static final double ON_MARK = 1e-6;
 
     private Compare() {}
 
@@ -49,7 +50,18 @@ final class Compare {
             double target = value(ask, run, i);
             double wide = width(ask, typed, i, window) + Answers.NOISE * Math.max(1, Math.abs(target));
             if (!(Math.abs(typed.value(i) - target) <= wide)) {
-                return ask.kind() == Ask.Kind.LIST && fitsInAnyOrder(ask, run, typed, window);
+                return ask.kind() == Ask.Kind.LIST && isRising(ask, run) && fitsInAnyOrder(ask, run, typed, window);
+            }
+        }
+        return true;
+    }
+
+    /** Whether a list goes up all the way, as marks from one end do; then its order says nothing. */
+    private static boolean isRising(Ask ask, Frame run) {
+        double[] list = run.list(ask.slot());
+        for (int i = 1; i < list.length; i++) {
+            if (list[i] <= list[i - 1]) {
+                return false;
             }
         }
         return true;
@@ -78,9 +90,20 @@ final class Compare {
         return switch (window) {
             case WITHIN -> ask.within();
             case NEAR -> 4 * ask.within();
-            case SHARP -> sharp(ask, place);
-            case FIGURES -> place > ask.to() && Math.abs(typed.value(i)) >= THREE_FIGURES * place ? place / 2 : sharp(ask, place);
+            case SHARP -> sharp(ask, asked(ask, typed, i));
+            case FIGURES -> isCoarser(ask, typed, i) ? typed.lastDigit(i) / 2 : sharp(ask, asked(ask, typed, i));
         };
+    }
+
+    /** The place that an answer was rounded to: what was asked for, when it stands on a mark of that. */
+    private static double asked(Ask ask, Typed typed, int i) {
+        double count = ask.to() > 0 ? typed.value(i) / ask.to() : 0.5;
+        return Math.abs(count - Math.rint(count)) < ON_MARK ? Math.max(typed.place(i), ask.to()) : typed.place(i);
+    }
+
+    private static boolean isCoarser(Ask ask, Typed typed, int i) {
+        double last = typed.lastDigit(i);
+        return last > ask.to() * (1 + Answers.NOISE) && Math.abs(typed.value(i)) >= THREE_FIGURES * last * (1 - Answers.NOISE);
     }
 
     private static double sharp(Ask ask, double place) {
@@ -90,7 +113,7 @@ final class Compare {
     /** Whether some number of the answer was rounded coarser than asked, to three figures or more. */
     static boolean isRoundedCoarser(Ask ask, Typed typed) {
         for (int i = 0; i < typed.size(); i++) {
-            if (typed.place(i) > ask.to() * (1 + Answers.NOISE) && Math.abs(typed.value(i)) >= THREE_FIGURES * typed.place(i)) {
+            if (isCoarser(ask, typed, i)) {
                 return true;
             }
         }

@@ -25,6 +25,11 @@ import soapstone.variant.Variant;
 public final class Marker {
 
     private static final int MOST_FITS = 3;
+    private static final int MOST_RUNS = 6;
+    /** Pairs are not named where chance alone would name more than this share of random answers. */
+    private static final double MOST_LUCK = 0.02;
+    /** Random answers are thought of as log-uniform from a fifth to five times the right one. */
+    private static final double LOG_RANGE = 2 * Math.log(5);
     private static final char POINT = '.';
 
     private final Variant variant;
@@ -37,12 +42,21 @@ public final class Marker {
     private final List<Slip> slips;
     /** Typed answers that are not right, put into the working as fixed values. */
     private Change typedSoFar = Change.NONE;
-    /** The unrounded slips behind earlier wrong answers; typed values where no slip fits. */
-    private Change slipsSoFar = Change.NONE;
+    /** What may stand behind the earlier wrong answers, unrounded: one run for each way in which they fit. */
+    private List<Run> slipsSoFar = List.of(new Run(Change.NONE, List.of()));
     /** All typed answers, also the right ones, as typed: somebody may go on with rounded numbers. */
     private Change allTyped = Change.NONE;
-    private final List<Fit> earlier = new ArrayList<>();
     private boolean anyWrong;
+
+    /** Slips put in, and which. */
+    private record Run(Change change, List<Fit> fits) {
+
+        Run with(Change more, List<Fit> moreFits) {
+            List<Fit> all = new ArrayList<>(fits);
+            all.addAll(moreFits);
+            return new Run(more.over(change), all);
+        }
+    }
 
     public Marker(Variant variant, MarkRules rules) {
         this.variant = variant;
@@ -188,12 +202,15 @@ public final class Marker {
         if (!anyWrong) {
             return isRounded(ask, typed) ? rounded() : null;
         }
-        if (fitsWith(ask, typed, slipsSoFar, Compare.Window.WITHIN)) {
-            return new Finding(Verdict.CARRIED, List.copyOf(earlier), families(earlier), Message.of("mark.carried-slip"));
+        for (Run run : slipsSoFar) {
+            if (fitsWith(ask, typed, run.change(), Compare.Window.WITHIN) || isCoarse(ask, typed, run.change())) {
+                return new Finding(Verdict.CARRIED, run.fits(), families(run.fits()), Message.of("mark.carried"));
+            }
         }
         if (fitsWith(ask, typed, typedSoFar, Compare.Window.WITHIN) || fitsWith(ask, typed, allTyped, Compare.Window.WITHIN)
-                || isCoarse(ask, typed, typedSoFar) || isCoarse(ask, typed, slipsSoFar)) {
-            return new Finding(Verdict.CARRIED, List.copyOf(earlier), families(earlier), Message.of("mark.carried"));
+                || isCoarse(ask, typed, typedSoFar)) {
+            List<Fit> behind = slipsSoFar.get(0).fits();
+            return new Finding(Verdict.CARRIED, behind, families(behind), Message.of("mark.carried"));
         }
         return isNextMark(ask, typed) ? rounded() : null;
     }
@@ -240,12 +257,8 @@ public final class Marker {
 
     /** The tiers that name a mistake, in order. */
     private Finding named(Ask ask, Typed typed) {
-        List<Fit> fits = singles(ask, typed, Compare.Window.SHARP);
         boolean measured = ask.to() > 0;
-        // An answer rounded to three figures may be the right one rounded so; then no slip is behind it.
-        if (fits.isEmpty() && measured && Compare.isRoundedCoarser(ask, typed) && !Compare.fits(ask, right, typed, Compare.Window.FIGURES)) {
-            fits = singles(ask, typed, Compare.Window.FIGURES);
-        }
+        List<Fit> fits = singles(ask, typed);
         if (fits.isEmpty() && measured) {
             fits = mechanical.otherUnit(ask, typed);
         }
@@ -277,6 +290,18 @@ public final class Marker {
         return new Finding(Verdict.SLIP, List.copyOf(fits), families(fits), say);
     }
 
+    /** One slip; of an answer that was rounded to three figures, every slip that gives the same three. */
+    private List<Fit> singles(Ask ask, Typed typed) {
+        // Such an answer may be the right one rounded so; then no slip is behind it.
+        if (ask.to() > 0 && Compare.isRoundedCoarser(ask, typed) && !Compare.fits(ask, right, typed, Compare.Window.FIGURES)) {
+            List<Fit> fits = singles(ask, typed, Compare.Window.FIGURES);
+            if (fits.size() <= MOST_FITS) {
+                return fits;
+            }
+        }
+        return singles(ask, typed, Compare.Window.SHARP);
+    }
+
     private List<Fit> singles(Ask ask, Typed typed, Compare.Window window) {
         List<Fit> fits = new ArrayList<>(2);
         for (Slip slip : slips) {
@@ -286,9 +311,8 @@ public final class Marker {
         }
         if (fits.isEmpty() && anyWrong) {
             for (Slip slip : slips) {
-                boolean fresh = (slip.change().mask() & typedSoFar.mask()) == 0;
-                if (fresh && fitsWith(ask, typed, typedSoFar.over(slip.change()), window)
-                        || (slip.change().mask() & slipsSoFar.mask()) == 0 && fitsWith(ask, typed, slipsSoFar.over(slip.change()), window)) {
+                if (fitsOnCarried(ask, typed, slip, typedSoFar, window)
+                        || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(ask, typed, slip, run.change(), window))) {
                     fits.add(Fit.slip(slip, true));
                 }
             }
@@ -296,9 +320,16 @@ public final class Marker {
         return fits;
     }
 
+    private boolean fitsOnCarried(Ask ask, Typed typed, Slip slip, Change carried, Compare.Window window) {
+        return (slip.change().mask() & carried.mask()) == 0 && fitsWith(ask, typed, carried.over(slip.change()), window);
+    }
+
     /** Two slips at once that share no line; counts and choices have too few values to tell two apart. */
     private List<Fit> pairs(Ask ask, Typed typed) {
         List<Fit> fits = new ArrayList<>(2);
+        if (isLuck(ask, typed)) {
+            return fits;
+        }
         for (int i = 0; i < slips.size(); i++) {
             Change a = slips.get(i).change();
             for (int k = i + 1; k < slips.size(); k++) {
@@ -314,6 +345,13 @@ public final class Marker {
         return fits;
     }
 
+    /** Whether so many pairs, through windows so wide, would explain too many random answers. */
+    private boolean isLuck(Ask ask, Typed typed) {
+        int n = slips.size();
+        double window = Compare.width(ask, typed, 0, Compare.Window.SHARP);
+        return ask.isNumber() && n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(typed.value(0)) * LOG_RANGE;
+    }
+
     /** Keeps what a later ask may carry on. */
     private void remember(AskMark mark) {
         Ask ask = mark.ask();
@@ -327,13 +365,17 @@ public final class Marker {
         if (mark.verdict() == Verdict.CARRIED) {
             return;
         }
-        Fit fit = mark.verdict() == Verdict.SLIP ? mark.fits().get(0) : null;
-        if (fit != null && !fit.change().isEmpty()) {
-            slipsSoFar = fit.change().over(slipsSoFar);
-            earlier.add(fit);
-        } else {
-            slipsSoFar = fixed.over(slipsSoFar);
+        List<Fit> fits = mark.verdict() == Verdict.SLIP ? mark.fits().stream().filter(f -> !f.change().isEmpty()).toList() : List.of();
+        List<Run> runs = new ArrayList<>();
+        for (Run run : slipsSoFar) {
+            for (Fit fit : fits) {
+                runs.add(run.with(fit.change(), List.of(fit)));
+            }
+            if (fits.isEmpty()) {
+                runs.add(run.with(fixed, List.of()));
+            }
         }
+        slipsSoFar = runs.subList(0, Math.min(runs.size(), MOST_RUNS));
     }
 
     private static Change fixed(Ask ask, Typed typed) {

@@ -28,7 +28,8 @@ final class Mechanical {
     /** A rounding on the way that takes more than this share of the value is no rounding. */
     private static final double MOST_ROUNDED = 0.1;
     private static final int MOST_DIGITS = 7;
-    private static final double THREE_FIGURES = 100;
+    /** A number of fewer figures is met by chance too easily. */
+    private static final double LEAST_FIGURES = 40;
 
     private final Model model;
     private final Program program;
@@ -57,17 +58,13 @@ final class Mechanical {
         for (Unit unit : Units.all()) {
             if (unit.dimension().equals(ask.unit().dimension()) && !unit.equals(ask.unit())) {
                 double amount = unit.fromBase(right.number(ask.slot()), system);
-                boolean figures = Math.abs(amount) >= THREE_FIGURES * place / 10 && isNotRound(amount, place);
+                boolean figures = Math.abs(amount) >= LEAST_FIGURES * place;
                 if (figures && Math.abs(amount - one.amount()) <= place / 2) {
                     return List.of(Fit.mechanical("other-unit", Change.NONE, Message.of("mark.other-unit", unit.symbol(), ask.unit().symbol())));
                 }
             }
         }
         return List.of();
-    }
-
-    private static boolean isNotRound(double amount, double place) {
-        return Math.abs(amount) > 2 * place;
     }
 
     /** A line on the way to the asked one. */
@@ -201,6 +198,9 @@ final class Mechanical {
         }
         double rest = fraction ? amount - Math.floor(amount) : 0;
         long digits = fraction ? (long) Math.floor(amount) : Math.round(amount * scale);
+        if (digits < LEAST_FIGURES) {
+            return false;
+        }
         long unit = 1;
         for (int i = 0; i < MOST_DIGITS && digits / unit >= 10; i++, unit *= 10) {
             long low = digits / unit % 10;

@@ -11,16 +11,38 @@ import soapstone.quantity.Reading;
  */
 public final class Typed {
 
+    /** An empty zero is taken for a rounded place only while three figures are left. */
+    private static final double LEAST_FIGURES = 100;
+
     private final String text;
     private final Reading reading;
     private final double[] values;
     private final double[] places;
+    private final double[] zeros;
 
     private Typed(String text, Reading reading, double[] values, double[] places) {
         this.text = text;
         this.reading = reading;
         this.values = values;
         this.places = places;
+        this.zeros = new double[values.length];
+        for (int i = 0; i < zeros.length; i++) {
+            zeros[i] = zeros(values[i], places[i]);
+        }
+    }
+
+    /** The place of the last digit that is no zero, for a number such as 2480; it may have been rounded to tens. */
+    private static double zeros(double value, double place) {
+        double size = place;
+        while (place > 0 && Math.abs(value) >= LEAST_FIGURES * size * 10 && isMultiple(value, size * 10)) {
+            size *= 10;
+        }
+        return size;
+    }
+
+    private static boolean isMultiple(double value, double step) {
+        double count = value / step;
+        return Math.abs(count - Math.rint(count)) < 1e-9;
     }
 
     static Typed of(String text, Reading reading, Ask ask) {
@@ -81,6 +103,11 @@ public final class Typed {
 
     double place(int i) {
         return places[i];
+    }
+
+    /** The size of the last place that is not an empty zero. */
+    double lastDigit(int i) {
+        return zeros[i];
     }
 
     /** The amounts of a list, or every second one of points. */

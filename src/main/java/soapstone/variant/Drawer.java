@@ -191,7 +191,8 @@ public final class Drawer {
             for (int j = 0; j < i; j++) {
                 if (!slips.get(i).family().equals(slips.get(j).family())) {
                     double d = Math.abs(values[i] - values[j]) / window;
-                    sum += Double.isNaN(d) ? APART : Math.min(APART, d);
+                    // A slip that makes no sense here tells nothing: it must not draw the choice its way.
+                    sum += Double.isNaN(d) ? 0 : Math.min(APART, d);
                 }
             }
         }

@@ -38,7 +38,7 @@ public final class Worked {
     private WorkedLine line(Line line, Frame right) {
         Program.Slot slot = model.program().slot(line.slot());
         return new WorkedLine(line.slot(), words(slot.name()), Shown.text(model, line.say(), right, right),
-                writing(right, false, book).write(slot.value()), Shown.value(model, right, line.slot()));
+                writing(right, false, book).write(slot.value(), slot.shown()), Shown.value(model, right, line.slot()));
     }
 
     /** A line as a slip writes it, with the slip's own numbers; a line that the slip leaves alone with those numbers. */
@@ -52,7 +52,7 @@ public final class Worked {
                 bare = swapped.bare();
             }
         }
-        String sum = value == null ? "" : writing(theirs, bare, bookWith(slip)).write(value);
+        String sum = value == null ? "" : writing(theirs, bare, bookWith(slip)).write(value, s.shown());
         return new WorkedLine(slot, words(s.name()), "", sum, Shown.value(model, theirs, slot));
     }
 

@@ -52,6 +52,14 @@ public final class Writing {
         return part(node).text();
     }
 
+    /** The right side of a line that is shown in a unit; a conversion then goes to that unit, whatever the file names. */
+    public String write(Node node, Unit shown) {
+        if (node instanceof Node.Call c && c.name().equals("to")) {
+            return conversion(c.with().get(0), shown).text();
+        }
+        return write(node);
+    }
+
     private Part part(Node node) {
         if (node instanceof Node.Amount a) {
             return new Part(amount(a), a.written().contains("/") && a.unit() == Units.ONE ? PRODUCT : ATOM);
