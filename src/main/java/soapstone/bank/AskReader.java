@@ -19,6 +19,8 @@ import soapstone.quantity.UnitSystem;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Near;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads what is asked. */
 final class AskReader {

@@ -13,6 +13,8 @@ import soapstone.exercise.Table;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Source;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /**
  * Reads a whole bank: families and cautions, tables, the formula book, exercises. Every fault of every file is an issue;

@@ -14,6 +14,8 @@ import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Place;
 import soapstone.source.Source;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads the published checks of an exercise or a formula, single ones and those that stand as rows of a CSV. */
 final class CheckReader {

@@ -15,6 +15,8 @@ import soapstone.source.Issue;
 import soapstone.source.Issues;
 import soapstone.source.Near;
 import soapstone.source.Source;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads an exercise file: once for each unit system, and what both share. */
 final class ExerciseReader {

@@ -18,6 +18,8 @@ import soapstone.quantity.Dimension;
 import soapstone.quantity.UnitSystem;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads the formula book. First all bodies, so that formulas can call each other; then each is planned and checked. */
 final class FormulaReader {

@@ -16,6 +16,8 @@ import soapstone.quantity.UnitSystem;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Near;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads what is drawn, and declares it in the program. */
 final class GivenReader {

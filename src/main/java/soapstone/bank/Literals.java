@@ -6,6 +6,7 @@ import soapstone.expression.Parser;
 import soapstone.quantity.Quantity;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
+import soapstone.source.Text;
 
 /** Reads the parts of a bank file that are written in the working language. */
 final class Literals {

@@ -25,6 +25,8 @@ import soapstone.quantity.UnitSystem;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Near;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads an exercise for one unit system. */
 final class ModelReader {

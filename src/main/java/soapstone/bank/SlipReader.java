@@ -21,6 +21,8 @@ import soapstone.expression.Value;
 import soapstone.source.Issues;
 import soapstone.source.Near;
 import soapstone.source.Place;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** Reads the slips of an exercise, and fetches those that its formulas bring along. */
 final class SlipReader {

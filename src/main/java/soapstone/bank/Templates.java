@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToIntFunction;
 import soapstone.exercise.Template;
 import soapstone.source.Issues;
+import soapstone.source.Text;
 
 /** Reads texts with {@code {name}} places. */
 final class Templates {

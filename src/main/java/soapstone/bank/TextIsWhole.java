@@ -2,6 +2,8 @@ package soapstone.bank;
 
 import java.util.Set;
 import soapstone.source.Issues;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
 
 /** A text without quotes ends at " #": what follows is a comment to YAML, and the student never sees it. */
 final class TextIsWhole implements Rule {

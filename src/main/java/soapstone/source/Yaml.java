@@ -1,4 +1,4 @@
-package soapstone.bank;
+package soapstone.source;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -17,16 +17,12 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
-import soapstone.source.Issues;
-import soapstone.source.Near;
-import soapstone.source.Place;
-import soapstone.source.Source;
 
 /** Views a bank file as mappings, lists and texts that know their places. Texts stay texts: nothing is guessed. */
-final class Yaml {
+public final class Yaml {
 
     /** The largest file that is read, in characters. */
-    static final int LARGEST = 200_000;
+    public static final int LARGEST = 200_000;
     private static final String RULE = "yaml";
 
     private final Source source;
@@ -38,7 +34,7 @@ final class Yaml {
     }
 
     /** The mapping that a file holds; empty, with an issue, when it holds none. */
-    static Optional<Entries> read(Source source, Issues issues) {
+    public static Optional<Entries> read(Source source, Issues issues) {
         if (source.text().length() > LARGEST) {
             issues.add(RULE, source.at(1, 1), "the file has " + source.text().length() + " characters", "At most " + LARGEST);
             return Optional.empty();
@@ -123,7 +119,7 @@ final class Yaml {
     }
 
     /** A value that may be a text, a list or a mapping; what it is not is told as an issue. */
-    final class Value {
+    public final class Value {
         private final Node node;
         private final String what;
 
@@ -132,23 +128,23 @@ final class Yaml {
             this.what = what;
         }
 
-        Place place() {
+        public Place place() {
             return Yaml.this.place(node);
         }
 
-        boolean isMap() {
+        public boolean isMap() {
             return node instanceof MappingNode;
         }
 
-        boolean isList() {
+        public boolean isList() {
             return node instanceof SequenceNode;
         }
 
-        boolean isText() {
+        public boolean isText() {
             return node instanceof ScalarNode;
         }
 
-        Optional<Text> text() {
+        public Optional<Text> text() {
             if (!(node instanceof ScalarNode scalar)) {
                 String found = isMap() ? "entries in { }" : "a list";
                 issues.add(RULE, place(), "'" + what + "' has " + found + " where a text belongs",
@@ -162,7 +158,7 @@ final class Yaml {
             return Optional.of(new Text(scalar.getValue(), start, oneLine && !escaped, plain));
         }
 
-        Optional<Entries> map() {
+        public Optional<Entries> map() {
             if (node instanceof MappingNode m) {
                 return Optional.of(Yaml.this.map(m, "'" + what + "'"));
             }
@@ -171,7 +167,7 @@ final class Yaml {
         }
 
         /** The items of a list; a single value counts as a list of one. */
-        List<Value> items() {
+        public List<Value> items() {
             if (!(node instanceof SequenceNode list)) {
                 return List.of(this);
             }
@@ -181,7 +177,7 @@ final class Yaml {
         }
 
         /** What stands behind the value on its last line: a comment that may have been meant as text. */
-        String behind() {
+        public String behind() {
             return node.getEndMark().map(m -> {
                 String line = source.line(m.getLine() + 1);
                 return m.getColumn() <= line.length() ? line.substring(m.getColumn()) : "";
@@ -190,7 +186,7 @@ final class Yaml {
     }
 
     /** A mapping with a closed list of keys. */
-    final class Entries {
+    public final class Entries {
         private final Map<String, Value> entries;
         private final Map<String, Place> places;
         private final Place place;
@@ -206,7 +202,7 @@ final class Yaml {
         }
 
         /** Tells every key that is not of the list. */
-        Entries only(Collection<String> known) {
+        public Entries only(Collection<String> known) {
             places.forEach((key, at) -> {
                 if (!known.contains(key)) {
                     issues.add("unknown-key", at, "unknown key '" + key + "' in " + what, Near.suggest(key, known));
@@ -215,36 +211,36 @@ final class Yaml {
             return this;
         }
 
-        Place place() {
+        public Place place() {
             return place;
         }
 
-        Place place(String key) {
+        public Place place(String key) {
             return places.getOrDefault(key, place);
         }
 
-        Collection<String> keys() {
+        public Collection<String> keys() {
             return entries.keySet();
         }
 
-        boolean has(String key) {
+        public boolean has(String key) {
             return entries.containsKey(key);
         }
 
-        Optional<Value> get(String key) {
+        public Optional<Value> get(String key) {
             return Optional.ofNullable(entries.get(key));
         }
 
-        Optional<Text> text(String key) {
+        public Optional<Text> text(String key) {
             return get(key).flatMap(Value::text);
         }
 
-        String string(String key, String otherwise) {
+        public String string(String key, String otherwise) {
             return text(key).map(Text::value).orElse(otherwise);
         }
 
         /** A text that has to be there. */
-        Optional<Text> need(String key) {
+        public Optional<Text> need(String key) {
             Optional<Text> text = text(key);
             if (!has(key)) {
                 issues.add("missing-key", place, what + " has no '" + key + "'", "Add a line " + key + ": …");
@@ -252,16 +248,16 @@ final class Yaml {
             return text;
         }
 
-        Optional<Entries> map(String key) {
+        public Optional<Entries> map(String key) {
             return get(key).flatMap(Value::map);
         }
 
-        List<Value> items(String key) {
+        public List<Value> items(String key) {
             return get(key).map(Value::items).orElse(List.of());
         }
 
         /** The mapping as it is written in the file. */
-        String written() {
+        public String written() {
             return written;
         }
     }

@@ -1,6 +1,4 @@
-package soapstone.bank;
-
-import soapstone.source.Place;
+package soapstone.source;
 
 /**
  * A scalar of a bank file.
@@ -8,14 +6,11 @@ import soapstone.source.Place;
  * @param exact whether an offset in the value is the same offset behind the place: true for a scalar on one line
  * @param plain whether it stands without quotes
  */
-record Text(String value, Place place, boolean exact, boolean plain) {
+public record Text(String value, Place place, boolean exact, boolean plain) {
 
     /** The place of a character of the value, or of the whole scalar when it runs over lines. */
-    Place at(int offset) {
+    public Place at(int offset) {
         return exact ? place.right(offset) : place;
     }
 
-    Text cut(int from) {
-        return new Text(value.substring(from), at(from), exact, plain);
-    }
 }
