@@ -1,0 +1,23 @@
+package soapstone.page;
+
+import java.util.regex.Pattern;
+
+/** Keeps what belongs together on one line: a whole number and its fraction, a number and its unit. */
+final class Shop {
+
+    private static final char NO_BREAK = '\u00A0';
+    private static final Pattern FRACTION = Pattern.compile("(?<=\\d) (?=\\d+/\\d)");
+    private static final Pattern UNIT = Pattern.compile(
+            "(?<=[\\d½¼¾⅛⅜⅝⅞]) (?=(?:in|ft|yd|mm|cm|m|gal|qt|L|mL|lb|oz|ton|tons|kg|g|t|kip|N|kN|psi|ksi|Pa|kPa|MPa|bar|s|min|h"
+                    + "|rpm|Hz|ga|deg)(?![\\p{L}]))");
+
+    private Shop() {}
+
+    static String keepTogether(String text) {
+        if (text.indexOf(' ') < 0) {
+            return text;
+        }
+        String fractions = FRACTION.matcher(text).replaceAll(String.valueOf(NO_BREAK));
+        return UNIT.matcher(fractions).replaceAll(String.valueOf(NO_BREAK));
+    }
+}
