@@ -159,6 +159,11 @@ public final class Dimension {
         return Arrays.stream(exponents).allMatch(e -> Math.abs(e) <= MOST);
     }
 
+    /** Whether the trade has a word for it. */
+    public boolean isNamed() {
+        return WORDS.containsValue(this);
+    }
+
     int exponent(int index) {
         return exponents[index];
     }

@@ -26,7 +26,8 @@ public final class Near {
         return "Known here: " + String.join(", ", some) + (known.size() > MOST_LISTED ? " …" : "");
     }
 
-    static List<String> near(String name, Collection<String> known) {
+    /** Up to three known names that are spelled nearly like this one, the nearest first. */
+    public static List<String> near(String name, Collection<String> known) {
         int limit = Math.max(1, name.length() / 3);
         record Candidate(String name, int distance) {}
         List<Candidate> candidates = new ArrayList<>();

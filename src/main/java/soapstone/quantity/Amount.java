@@ -1,0 +1,56 @@
+package soapstone.quantity;
+
+import java.math.BigDecimal;
+
+/**
+ * A typed number without its unit: a whole number or decimal, a fraction, or a whole number with a fraction.
+ *
+ * @param number the whole number or decimal; null for a lone fraction
+ * @param top    of the fraction
+ * @param bottom of the fraction; 0 when there is none
+ * @param loose  whether a top-heavy fraction was typed with spaces round its slash, so that 31 / 2 is not 3 1/2
+ * @param from   index of its first sign in the text
+ * @param to     index after its last sign
+ */
+record Amount(Token number, long top, long bottom, boolean loose, int from, int to) {
+
+    double value() {
+        if (bottom == 0) {
+            return number.value;
+        }
+        double whole = number == null ? 0 : number.value;
+        return (whole * bottom + top) / bottom;
+    }
+
+    double place() {
+        return bottom == 0 ? number.place() : 1.0 / bottom;
+    }
+
+    boolean isWhole() {
+        return bottom == 0 && number.isWhole();
+    }
+
+    Notation notation() {
+        if (bottom > 0) {
+            return number == null ? Notation.FRACTION : Notation.MIXED;
+        }
+        return number.scientific ? Notation.SCIENTIFIC : number.decimal ? Notation.DECIMAL : Notation.WHOLE;
+    }
+
+    /** Prints it as it was understood: its own digits and fraction, its thousands parted. */
+    void print(StringBuilder out, double scale, char mark) {
+        if (number != null) {
+            BigDecimal digits = new BigDecimal(number.word);
+            BigDecimal scaled = scale == 1 ? digits : digits.multiply(BigDecimal.valueOf(scale));
+            ShopPrinter.plain(out, scaled.scale() < 0 ? scaled.setScale(0) : scaled, mark);
+        }
+        if (bottom > 0) {
+            if (number != null) {
+                out.append(ShopPrinter.NO_BREAK);
+            }
+            out.append(top);
+            out.append(loose ? "\u00A0/\u00A0" : "/");
+            out.append(bottom);
+        }
+    }
+}
