@@ -65,7 +65,8 @@ final class Spellings {
         unit("yd", "yd yds yard yards yarda yardas");
         unit("mm", "mm mms millimeter millimeters millimetre millimetres milimetro milimetros");
         unit("cm", "cm cms centimeter centimeters centimetre centimetres centimetro centimetros");
-        unit("m", "m mt mts mtr mtrs meter meters metre metres metro metros");
+        units("m min", "m");
+        unit("m", "mt mts mtr mtrs meter meters metre metres metro metros");
         scaled("in", 0.001, "thou thous");
         scaled("mm", 0.001, "um micron microns micra micras micrometro micrometros");
     }
@@ -218,12 +219,12 @@ final class Spellings {
         return THINGS.containsKey(folded);
     }
 
-    /** The known words of a role whose units can measure a dimension; all of the role when it is null. */
+    /** The known words of a role, of more than one letter, whose units can measure a dimension; all of the role when it is null. */
     static List<String> words(Role role, Dimension dimension) {
         List<String> words = new ArrayList<>();
         for (Map.Entry<String, Spelling> entry : TABLE.entrySet()) {
             Spelling s = entry.getValue();
-            if (s.role() == role && (dimension == null || s.units().stream().anyMatch(u -> u.dimension().equals(dimension)))) {
+            if (s.role() == role && entry.getKey().length() > 1 && (dimension == null || s.units().stream().anyMatch(u -> u.dimension().equals(dimension)))) {
                 words.add(entry.getKey());
             }
         }
