@@ -278,7 +278,7 @@ final class UnitReader {
         if (!digit || goesOnAsPart(at + 1)) {
             return 1;
         }
-        if (s.units().get(0).equals(Units.FOOT) && as.unit().dimension().equals(Dimension.LENGTH)) {
+        if (count == 0 && s.units().get(0).equals(Units.FOOT) && as.unit().dimension().equals(Dimension.LENGTH)) {
             trouble = Reason.TWO_WAYS.at(token.from, "ft " + token.word + " in", "ft" + (token.value == 2 ? "²" : "³"));
             return 1;
         }
