@@ -37,13 +37,13 @@ final class Lessons {
     /** Links to practice stand together at the end of the page. */
     private Optional<LessonView.Part> part(Lesson.Part part) {
         if (part instanceof Lesson.Prose prose) {
-            return Optional.of(new LessonView.Prose(new Html(prose.html())));
+            return Optional.of(LessonView.Part.of(new Html(prose.html())));
         } else if (part instanceof Lesson.Example example) {
-            return Optional.of(example(example));
+            return Optional.of(LessonView.Part.of(example(example)));
         } else if (part instanceof Lesson.FormulaCard card) {
-            return Optional.of(new LessonView.FormulaCard(new Books(library, links).formula(library.bank().formulas().get(card.formula()))));
+            return Optional.of(LessonView.Part.of(new Books(library, links).formula(library.bank().formulas().get(card.formula()))));
         } else if (part instanceof Lesson.CautionCard card) {
-            return Optional.of(new LessonView.CautionCard(links.cautions(List.of(card.caution())).get(0)));
+            return Optional.of(LessonView.Part.of(links.cautions(List.of(card.caution())).get(0)));
         }
         return Optional.empty();
     }

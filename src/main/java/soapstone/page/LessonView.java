@@ -18,25 +18,40 @@ import java.util.Optional;
 public record LessonView(String id, String title, Reference unit, int minutes, List<Part> parts, List<ExerciseLink> exercises,
         Optional<Reference> before, Optional<Reference> next) {
 
-    /** A piece of a lesson; a template tells which by the component that is there. */
-    public sealed interface Part {}
+    /**
+     * A piece of a lesson: exactly one of these.
+     *
+     * @param text    prose
+     * @param example a draw of an exercise, worked
+     * @param formula a card of the formula book
+     * @param caution a safety caution
+     */
+    public record Part(Optional<Html> text, Optional<Example> example, Optional<FormulaView> formula, Optional<Caution> caution) {
 
-    /** Text. */
-    public record Prose(Html text) implements Part {}
+        public static Part of(Html text) {
+            return new Part(Optional.of(text), Optional.empty(), Optional.empty(), Optional.empty());
+        }
 
-    /** A draw of an exercise, worked. */
-    public record Example(SheetView sheet, List<WorkedLine> worked) implements Part {
+        public static Part of(Example example) {
+            return new Part(Optional.empty(), Optional.of(example), Optional.empty(), Optional.empty());
+        }
+
+        public static Part of(FormulaView formula) {
+            return new Part(Optional.empty(), Optional.empty(), Optional.of(formula), Optional.empty());
+        }
+
+        public static Part of(Caution caution) {
+            return new Part(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(caution));
+        }
+    }
+
+    /** A draw of an exercise as it is asked, and its working. */
+    public record Example(SheetView sheet, List<WorkedLine> worked) {
 
         public Example {
             worked = List.copyOf(worked);
         }
     }
-
-    /** A formula of the book. */
-    public record FormulaCard(FormulaView formula) implements Part {}
-
-    /** A safety caution. */
-    public record CautionCard(Caution caution) implements Part {}
 
     public LessonView {
         parts = List.copyOf(parts);

@@ -267,7 +267,7 @@ class SampleDesk implements Desk {
         String body = "<h2>On your fingers</h2><p>Hold up a hand: five fingers, four gaps. <code>spaces = holes − 1</code></p>"
                 + SampleFigures.holeRow(Optional.empty()).narrow().markup();
         return id.equals("holes-and-spaces")
-                ? Optional.of(new LessonView(id, "Holes and spaces", SPACING, new Html(body), List.of(BOLT_HOLES), Optional.empty(), Optional.empty()))
+                ? Optional.of(new LessonView(id, "Holes and spaces", SPACING, 10, List.of(LessonView.Part.of(new Html(body))), List.of(BOLT_HOLES), Optional.empty(), Optional.empty()))
                 : Optional.empty();
     }
 
