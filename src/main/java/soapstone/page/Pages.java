@@ -143,16 +143,25 @@ public final class Pages {
         return render(words, "trouble", view);
     }
 
-    /** What a page would say under the box, as plain text: for the script that says it while one types. */
-    public String reading(Words words, Answer answer) {
+    /**
+     * What a page says under the box, as plain text: for the script that says it while one types.
+     *
+     * @param marking whether the box stands on a sheet, where answers are marked later
+     */
+    public String reading(Words words, Answer answer, boolean marking) {
         List<String> parts = new ArrayList<>();
-        switch (answer.state()) {
-            case READ -> parts.addAll(List.of(words.say("answer.reads", List.of(answer.readAs())), words.say("answer.not-marked", List.of())));
-            case ASKED_AGAIN -> parts.add(words.say("answer.again", List.of()));
-            default -> parts.add("");
+        boolean read = answer.state() == Answer.State.READ;
+        if (read) {
+            parts.add(words.say("answer.reads", List.of(answer.readAs())));
+        }
+        if (read && marking) {
+            parts.add(words.say("answer.not-marked", List.of()));
+        }
+        if (!answer.isReadable()) {
+            parts.add(words.say("answer.again", List.of()));
         }
         answer.says().forEach(sentence -> parts.add(words.say(sentence)));
-        return Shop.keepTogether(String.join(" ", parts).strip());
+        return Shop.keepTogether(String.join(" ", parts));
     }
 
     private String render(Words words, String template, Object view) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import soapstone.page.Address;
 import soapstone.page.Reference;
+import soapstone.source.Near;
 
 /** Finds pages whose addresses are spelled nearly like one that does not exist. */
 final class NearPages {
@@ -46,23 +47,6 @@ final class NearPages {
         if (typed.length() >= 3 && known.startsWith(typed)) {
             return FAR / 2;
         }
-        return (double) edits(typed, known) / Math.max(typed.length(), known.length());
-    }
-
-    private static int edits(String a, String b) {
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            row[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int corner = row[0];
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int change = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                corner = row[j];
-                row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
-            }
-        }
-        return row[b.length()];
+        return (double) Near.distance(typed, known) / Math.max(typed.length(), known.length());
     }
 }

@@ -110,7 +110,7 @@ final class Site {
                 .orElseThrow(() -> Trouble.of(400));
         Map<String, String> json = new LinkedHashMap<>();
         json.put("state", answer.state().name());
-        json.put("text", pages.reading(v.words(), answer));
+        json.put("text", pages.reading(v.words(), answer, v.form().get("marking").isPresent()));
         try {
             return Reply.json(JSON.writeValueAsString(json));
         } catch (JsonProcessingException e) {

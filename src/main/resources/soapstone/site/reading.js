@@ -52,7 +52,8 @@
         show(field, JSON.parse(request.responseText));
       }
     };
-    request.send('reads=' + encodeURIComponent(wayOf(field)) + '&typed=' + encodeURIComponent(typed));
+    request.send('reads=' + encodeURIComponent(wayOf(field)) + '&typed=' + encodeURIComponent(typed) +
+      (field.hasAttribute('data-marking') ? '&marking=yes' : ''));
   }
 
   function watch(field) {
