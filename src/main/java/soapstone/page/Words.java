@@ -93,7 +93,12 @@ public final class Words {
     /** The sentence of that key with its places filled; the key itself when there is none. */
     public String say(String key, List<String> with) {
         String sentence = sentences.get(key);
-        return sentence == null ? key : fill(sentence, with);
+        return sentence == null ? key : fill(sentence, with.stream().map(this::named).toList());
+    }
+
+    /** What begins with {@code @} names another sentence, such as that of a dimension. */
+    private String named(String with) {
+        return with.startsWith("@") && has(with.substring(1)) ? sentences.get(with.substring(1)) : with;
     }
 
     private static String fill(String sentence, List<String> with) {
