@@ -117,7 +117,7 @@ final class ModelReader {
         }
         Quantity first = values.get(0);
         Node node = new Node.Amount(first.amount(), first.unit(), "", 0);
-        int slot = declare(name, root.place("constants"), builder.line(name, node, first.unit(), (a, b, c) -> { }));
+        int slot = declare(name, root.place("constants"), builder.toldLine(name, node, first.unit(), (a, b, c) -> { }));
         lines.add(new Line(slot, Template.EMPTY, Line.Phase.CONSTANT));
         return new Model.Constant(name, slot, values.stream().skip(1).mapToDouble(q -> q.base(system)).toArray());
     }
@@ -259,17 +259,19 @@ final class ModelReader {
         return root.map("figure").flatMap(m -> {
             Map<String, Value> with = new LinkedHashMap<>();
             Map<String, String> asked = new LinkedHashMap<>();
+            Map<String, Integer> named = new LinkedHashMap<>();
             for (String key : m.keys()) {
                 if (!key.equals("kind")) {
                     m.text(key).ifPresent(t -> literals.expression(t).ifPresent(n -> {
                         builder.value(n, (at, found, fits) -> issues.add("expression", t.at(at), found, fits)).ifPresent(v -> with.put(key, v));
-                        if (n instanceof Node.Name name) {
+                        if (n instanceof Node.Name name && slots.containsKey(name.name())) {
+                            named.put(key, slots.get(name.name()));
                             asks.stream().filter(a -> a.name().equals(name.name())).findFirst().ifPresent(a -> asked.put(key, a.letter()));
                         }
                     }));
                 }
             }
-            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked));
+            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked, named));
         });
     }
 }

@@ -65,6 +65,11 @@ public final class Change {
         return (mask & other.mask) == 0 ? merged(other) : merged(other.without(mask));
     }
 
+    /** The part of the change that touches these slots, a bit each. */
+    public Change only(long wanted) {
+        return without(~wanted);
+    }
+
     private Change without(long taken) {
         int[] left = Arrays.stream(slots).filter(s -> (taken & 1L << s) == 0).toArray();
         Code[] kept = new Code[left.length];

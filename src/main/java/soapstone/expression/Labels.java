@@ -23,6 +23,11 @@ public final class Labels {
         return number >= 0 && number < texts.size() ? texts.get((int) number) : "?";
     }
 
+    /** All labels of the program, by number. */
+    public List<String> all() {
+        return List.copyOf(texts);
+    }
+
     /** The number of a label, or -1 when the program has none such. */
     public int find(String label) {
         return numbers.getOrDefault(label, -1);

@@ -44,6 +44,11 @@ public final class CourseReader {
         return new Result(reader.issues.isEmpty() ? course : Optional.empty(), reader.issues);
     }
 
+    /** What of a course can be read, for an author who is at work on the rest. */
+    public static Course partial(Map<String, String> texts, Bank bank) {
+        return new CourseReader(texts, bank).course().orElse(new Course(List.of(), Map.of()));
+    }
+
     private Optional<Course> course() {
         String text = texts.get(COURSE);
         if (text == null) {

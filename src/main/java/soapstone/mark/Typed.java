@@ -93,11 +93,13 @@ public final class Typed {
         return reading;
     }
 
-    int size() {
+    /** How many numbers it holds; a point is two. */
+    public int size() {
         return values.length;
     }
 
-    double value(int i) {
+    /** A number in base units; of a choice, the number of its label. */
+    public double value(int i) {
         return values[i];
     }
 

@@ -22,6 +22,16 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
         return (whole * bottom + top) / bottom;
     }
 
+    /** Its value times a power of ten: the double nearest to the decimal, not a multiple of the one nearest to its digits. */
+    double value(double scale) {
+        return scale == 1 || bottom > 0 ? value() * scale : scaled(scale).doubleValue();
+    }
+
+    private BigDecimal scaled(double scale) {
+        BigDecimal digits = new BigDecimal(number.word);
+        return scale == 1 ? digits : digits.multiply(BigDecimal.valueOf(scale));
+    }
+
     double place() {
         return bottom == 0 ? number.place() : 1.0 / bottom;
     }
@@ -40,8 +50,7 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
     /** Prints it as it was understood: its own digits and fraction, its thousands parted. */
     void print(StringBuilder out, double scale, char mark) {
         if (number != null) {
-            BigDecimal digits = new BigDecimal(number.word);
-            BigDecimal scaled = scale == 1 ? digits : digits.multiply(BigDecimal.valueOf(scale));
+            BigDecimal scaled = scaled(scale);
             ShopPrinter.plain(out, scaled.scale() < 0 ? scaled.setScale(0) : scaled, mark);
         }
         if (bottom > 0) {

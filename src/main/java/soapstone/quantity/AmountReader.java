@@ -16,13 +16,16 @@ final class AmountReader {
     private final String text;
     private final Token[] tokens;
     private final ReadAs as;
+    /** Whether a slash may be the one of a unit: {@code $2.50/lb}, {@code 3/ft}. */
+    private final boolean perUnit;
     private int at;
     private Reading.Again trouble;
 
-    AmountReader(String text, Token[] tokens, ReadAs as) {
+    AmountReader(String text, Token[] tokens, ReadAs as, boolean dollarFirst) {
         this.text = text;
         this.tokens = tokens;
         this.as = as;
+        this.perUnit = dollarFirst || as.unit().name().startsWith("1/");
     }
 
     /** Index of the token after what was read. */
@@ -53,7 +56,7 @@ final class AmountReader {
         } else if (whole != null && f.top >= f.bottom) {
             trouble = Reason.TOP_HEAVY.at(f.from, text.substring(f.from, f.to));
         }
-        return new Amount(whole, f.top, f.bottom, false, (whole == null ? f : whole).from, f.to);
+        return new Amount(whole, f.top, f.bottom, whole == null && f.top > f.bottom, (whole == null ? f : whole).from, f.to);
     }
 
     private Amount number(int from) {
@@ -77,11 +80,11 @@ final class AmountReader {
     /** A dash, an "and" or "y" between the whole number and its fraction. */
     private boolean isJoiner(int index) {
         Token t = tokens[index];
-        if (t.is(Kind.DASH) || t.is(Kind.AND)) {
+        if (t.is(Kind.DASH) || t.is(Kind.AND) && !as.partsValues()) {
             return true;
         }
         Spelling s = t.is(Kind.WORD) ? Spellings.find(t.word) : null;
-        return s != null && s.role() == Role.AND;
+        return s != null && s.role() == Role.AND && !as.partsValues();
     }
 
     /** A number and a slash that is not the one of a unit, as in {@code 3 /ft}. */
@@ -90,7 +93,7 @@ final class AmountReader {
     }
 
     private boolean beginsUnit(int index) {
-        return tokens[index].is(Kind.WORD) || tokens[index].is(Kind.PRIME) || tokens[index].is(Kind.DOUBLE);
+        return perUnit && (tokens[index].is(Kind.WORD) || tokens[index].is(Kind.PRIME) || tokens[index].is(Kind.DOUBLE));
     }
 
     private boolean checkWhole(Token whole, int fraction) {
@@ -155,11 +158,11 @@ final class AmountReader {
         if (top.value <= bottom.value || isPi) {
             return null;
         }
-        String digits = top.word;
+        String digits = String.valueOf((long) top.value);
         for (int cut = digits.length() - 1; cut > 0; cut--) {
             String rest = digits.substring(cut);
-            if (rest.charAt(0) != '0' && Long.parseLong(rest) < bottom.value && digits.charAt(0) != '0') {
-                String mixed = digits.substring(0, cut) + ShopPrinter.NO_BREAK + rest + "/" + bottom.word;
+            if (rest.charAt(0) != '0' && Long.parseLong(rest) < bottom.value) {
+                String mixed = digits.substring(0, cut) + ShopPrinter.NO_BREAK + rest + "/" + (long) bottom.value;
                 return Reason.MIXED_OR_FRACTION.at(top.from, typed, mixed,
                         ShopPrinter.number(top.value / bottom.value, Show.AUTO, as.decimalMark()));
             }

@@ -1,5 +1,6 @@
 package soapstone.quantity;
 
+import java.util.Locale;
 import soapstone.quantity.Token.Kind;
 
 /** Cuts one stretch of a typed answer into tokens, and settles what a number is: its groups, its decimal mark. */
@@ -40,7 +41,7 @@ final class Lexer {
                 return tokens;
             }
             if (count == tokens.length - 1) {
-                trouble = Reason.TOO_LONG.at(at, String.valueOf(ShopReader.MOST_SIGNS));
+                trouble = Reason.ONE_ANSWER.at(at);
             } else {
                 next();
             }
@@ -89,9 +90,7 @@ final class Lexer {
 
     /** {@code .125}; but {@code 3 ft.5 in} can be 5 in or .5 in, and {@code 3 ft,5 in} is a comma. */
     private void leadingMark(char c) {
-        Kind before = count == 0 ? Kind.END : tokens[count - 1].kind;
-        boolean glued = !gap && (before == Kind.WORD || before == Kind.PRIME || before == Kind.DOUBLE || before == Kind.DEGREE);
-        if (!glued) {
+        if (!isAfterUnit() && (gap || count == 0 || !tokens[count - 1].is(Kind.DEGREE))) {
             number();
         } else if (c == mark) {
             trouble = Reason.TWO_WAYS.at(at, text.substring(at + 1, at + 2), "0" + mark + peek(1));
@@ -118,7 +117,7 @@ final class Lexer {
         while (to < end) {
             char c = Signs.fold(text.charAt(to));
             boolean digitNext = to + 1 < end && isDigit(Signs.fold(text.charAt(to + 1)));
-            if (c == mark && (digitNext || to > from && marks == 0 && !isMarkOrGroup(to + 1))) {
+            if (c == mark && (digitNext || to > from && (is(to + 1, mark) || marks == 0 && !is(to + 1, group)))) {
                 firstMark = marks++ == 0 ? to : firstMark;
             } else if (c == group && digitNext) {
                 groups++;
@@ -127,17 +126,17 @@ final class Lexer {
             }
             to++;
         }
-        if (marks > 1) {
+        if (groups > 0 && !isGrouped(from, firstMark < 0 ? to : firstMark, to)) {
+            otherMark(from, to, marks, groups);
+        } else if (marks > 1) {
             trouble = Reason.TWO_MARKS.at(firstMark, text.substring(from, to));
-        } else if (groups > 0 && !isGrouped(from, firstMark < 0 ? to : firstMark, to)) {
-            decimalMark(from, to);
         } else {
             digits(from, to, firstMark);
         }
     }
 
-    private boolean isMarkOrGroup(int index) {
-        return index < end && (Signs.fold(text.charAt(index)) == mark || Signs.fold(text.charAt(index)) == group);
+    private boolean is(int index, char folded) {
+        return index < end && Signs.fold(text.charAt(index)) == folded;
     }
 
     /** Groups as in 1,250,000: one to three digits, the first not 0, then threes; no group after the decimal mark. */
@@ -164,20 +163,28 @@ final class Lexer {
         return run == 3;
     }
 
-    private void decimalMark(int from, int to) {
+    /** Says how a number with the other mark would be written here: one way, or two where both can be meant. */
+    private void otherMark(int from, int to, int marks, int groups) {
+        String typed = text.substring(from, to);
         StringBuilder digits = new StringBuilder();
-        StringBuilder decimal = new StringBuilder();
+        int cut = -1;
         for (int i = from; i < to; i++) {
             char c = Signs.fold(text.charAt(i));
             if (isDigit(c)) {
                 digits.append(c);
-                decimal.append(c);
-            } else if (decimal.indexOf(String.valueOf(mark)) < 0) {
-                decimal.append(decimal.length() == 0 ? "0" : "").append(mark);
+            } else {
+                cut = digits.length();
             }
         }
-        trouble = Reason.DECIMAL_MARK.at(from, text.substring(from, to), String.valueOf(mark), decimal.toString(),
-                digits.toString());
+        String whole = digits.substring(0, cut);
+        String decimal = (whole.isEmpty() ? "0" : whole) + mark + digits.substring(cut);
+        if (groups > 1 && marks != 1 || marks > 1) {
+            trouble = Reason.TWO_MARKS.at(from, typed);
+        } else if (marks == 1 || whole.isEmpty() || whole.charAt(0) == '0') {
+            trouble = Reason.OTHER_MARK.at(from, typed, String.valueOf(mark), decimal);
+        } else {
+            trouble = Reason.DECIMAL_MARK.at(from, typed, String.valueOf(mark), decimal, digits.toString());
+        }
     }
 
     private void digits(int from, int to, int markAt) {
@@ -276,7 +283,7 @@ final class Lexer {
         while (Signs.raised(peek(to)) >= 0 && to < 4) {
             top = top * 10 + Signs.raised(peek(to++));
         }
-        if (peek(to) != '/') {
+        if (peek(to) != '/' || isAfterUnit()) {
             power(0);
             return;
         }
@@ -290,6 +297,11 @@ final class Lexer {
         } else {
             fraction(digits, top, bottom);
         }
+    }
+
+    private boolean isAfterUnit() {
+        Kind before = count == 0 ? Kind.END : tokens[count - 1].kind;
+        return !gap && (before == Kind.WORD || before == Kind.PRIME || before == Kind.DOUBLE || before == Kind.DOT);
     }
 
     private static int digitOrLowered(char c) {
@@ -368,7 +380,7 @@ final class Lexer {
         if (!hidden) {
             return new String(Character.toChars(point));
         }
-        String hex = Integer.toHexString(point).toUpperCase(java.util.Locale.ROOT);
+        String hex = Integer.toHexString(point).toUpperCase(Locale.ROOT);
         return "U+" + "0".repeat(Math.max(0, 4 - hex.length())) + hex;
     }
 }

@@ -155,7 +155,7 @@ final class PointReader {
         int first = Math.min(x, y);
         int second = Math.max(x, y);
         if (!isEmpty(from, first) || label(second + 1, end, 'x') >= 0 || label(second + 1, end, 'y') >= 0) {
-            trouble = Reason.TWO_COORDINATES.at(from);
+            trouble = notTwo(from);
             return;
         }
         int firstEnd = second;
@@ -192,8 +192,12 @@ final class PointReader {
             return one;
         }
         trouble = reading instanceof Again again && !again.why().key().equals(Reason.ONE_ANSWER.key()) ? again
-                : Reason.TWO_COORDINATES.at(from);
+                : notTwo(from);
         return null;
+    }
+
+    private Again notTwo(int at) {
+        return (as.kind() == ReadAs.Kind.POINT ? Reason.TWO_COORDINATES : Reason.POINTS_FORM).at(at);
     }
 
     /** One value alone, or none that can be read: its own reason when it has one, else that two are asked. */
@@ -203,9 +207,9 @@ final class PointReader {
             String key = again.why().key();
             boolean own = key.equals(Reason.STRANGE_SIGN.key()) || key.equals(Reason.BACKSLASH.key())
                     || key.equals(Reason.NEARLY_A_WORD.key());
-            return own ? again : Reason.TWO_COORDINATES.at(from);
+            return own ? again : notTwo(from);
         }
-        return Reason.TWO_COORDINATES.at(from);
+        return notTwo(from);
     }
 
     /**

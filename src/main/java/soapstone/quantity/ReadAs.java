@@ -48,6 +48,11 @@ public record ReadAs(Kind kind, Unit unit, UnitSystem system, char decimalMark) 
         return new ReadAs(other, unit, system, decimalMark);
     }
 
+    /** Whether a comma or an "and" more likely stands between two values than within one. */
+    boolean partsValues() {
+        return kind == Kind.LIST || kind == Kind.POINT || kind == Kind.POINTS;
+    }
+
     boolean countsThings() {
         return kind == Kind.COUNT || unit.equals(Units.ONE);
     }

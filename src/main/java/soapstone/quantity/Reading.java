@@ -22,7 +22,7 @@ public sealed interface Reading {
      * @param bare     whether no unit was typed
      * @param notation the form it was typed in
      * @param place    the size of the last place typed, in base units: 1/16 in for {@code 7-5/16}, 1 mm for {@code 1051 mm}
-     * @param text     how it was understood, printed; reading it again gives the same base and place
+     * @param text     how it was understood, printed; reading it again gives the same base
      */
     record One(double base, double amount, Unit unit, boolean bare, Notation notation, double place, String text)
             implements Reading {

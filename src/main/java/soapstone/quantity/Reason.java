@@ -23,6 +23,8 @@ enum Reason {
     NEARLY_A_WORD("nearly-a-word"),
     /** {0} what was typed, {1} its dimension, {2} the asked dimension, {3} the asked unit. */
     WRONG_DIMENSION("wrong-dimension"),
+    /** {0} the number it stands in, with a zero for it. */
+    LETTER_O("letter-o"),
     /** {0} one unit, {1} the other. */
     TWO_UNITS("two-units"),
     /** {0} the unit. */
@@ -57,6 +59,8 @@ enum Reason {
     TOO_SMALL("too-small"),
     /** {0} what was typed, {1} the mark of this class, {2} a decimal, {3} a whole number of thousands. */
     DECIMAL_MARK("decimal-mark"),
+    /** {0} what was typed, {1} the mark of this class, {2} how it would be written here. */
+    OTHER_MARK("other-mark"),
     /** {0} what was typed. */
     TWO_MARKS("two-marks"),
     /** {0} the sign. */
@@ -83,6 +87,7 @@ enum Reason {
     /** {0} one unit, {1} the asked one. */
     MIXED_UNITS("mixed-units"),
     TWO_COORDINATES("two-coordinates"),
+    POINTS_FORM("points-form"),
     BRACKET("bracket");
 
     private final String key;

@@ -128,7 +128,7 @@ public final class ShopPrinter {
             return;
         }
         switch (show.form()) {
-            case FRACTION -> fraction(out, amount, show.denominator(), mark);
+            case FRACTION -> fraction(out, amount, unit, show.denominator(), mark);
             case DECIMAL -> decimal(out, amount, show.step(), mark);
             case WHOLE -> decimal(out, amount, 1, mark);
             default -> auto(out, amount, unit, mark);
@@ -142,7 +142,7 @@ public final class ShopPrinter {
 
     private static void auto(StringBuilder out, double amount, Unit unit, char mark) {
         if (unit.equals(Units.INCH) && Rounding.isOn(amount, GRID)) {
-            fraction(out, amount, Show.FINEST, mark);
+            fraction(out, amount, unit, Show.FINEST, mark);
         } else if (unit.symbol().startsWith("$") && Rounding.isOn(amount, 0.01)) {
             decimal(out, amount, 0.01, mark);
         } else {
@@ -150,15 +150,22 @@ public final class ShopPrinter {
         }
     }
 
-    private static void fraction(StringBuilder out, double amount, int bottom, char mark) {
-        double parts = sign(out, Rounding.halfUp(amount * bottom));
+    /** Reduced; as decimals where the unit has no such fractions, for what is printed has to be read. */
+    private static void fraction(StringBuilder out, double amount, Unit unit, int bottom, char mark) {
+        double rounded = Rounding.halfUp(amount * bottom);
+        double parts = Math.abs(rounded);
         double whole = Math.floor(parts / bottom);
         long top = (long) (parts - whole * bottom);
+        long common = gcd(top, bottom);
+        if (top > 0 && !Fractions.areRead(unit, bottom / common)) {
+            digits(out, amount, mark);
+            return;
+        }
+        sign(out, rounded);
         if (whole > 0 || top == 0) {
             whole(out, whole, mark);
         }
         if (top > 0) {
-            long common = gcd(top, bottom);
             if (whole > 0) {
                 out.append(NO_BREAK);
             }
@@ -177,7 +184,7 @@ public final class ShopPrinter {
     }
 
     private static void decimal(StringBuilder out, double amount, double step, char mark) {
-        if (step == 0) {
+        if (step == 0 || BigDecimal.valueOf(step).scale() > MOST_PLACES) {
             digits(out, amount, mark);
             return;
         }

@@ -64,6 +64,9 @@ public final class ShopReader {
             }
             from = end + 1;
         }
+        if (items.size() == 1 && as.decimalMark() == '.' && text.indexOf(',') >= 0) {
+            return Reason.LIST_SEPARATOR.at(text.indexOf(','));
+        }
         return items.isEmpty() ? new Reading.Blank() : sameUnits(items, as, new Reading.Many(items));
     }
 
@@ -94,7 +97,7 @@ public final class ShopReader {
         String key = again.why().key();
         boolean separator = key.equals(Reason.TWO_NUMBERS.key()) || key.equals(Reason.GAP_IN_NUMBER.key())
                 || key.equals(Reason.ONE_ANSWER.key()) || key.equals(Reason.DECIMAL_MARK.key())
-                || key.equals(Reason.TWO_FRACTIONS.key()) || key.equals(Reason.RANGE.key());
+                || key.equals(Reason.TWO_FRACTIONS.key()) || key.equals(Reason.TWO_MARKS.key()) || key.equals(Reason.RANGE.key());
         return separator ? Reason.LIST_SEPARATOR.at(again.at()) : again;
     }
 

@@ -26,9 +26,11 @@ final class Spellings {
      * @param role  its part in an answer
      * @param units of a unit word: what it can mean; the asked dimension chooses, else the first counts
      * @param scale how many of the unit it is: 0.001 in for a thou
+     * @param good  whether it can be suggested: {@code inchs} is understood, not taught
      */
-    record Spelling(Role role, List<Unit> units, double scale) {}
+    record Spelling(Role role, List<Unit> units, double scale, boolean good) {}
 
+    private static final char QUIET = '~';
     private static final Map<String, Spelling> TABLE = new HashMap<>();
     /** What can be counted; apart, because 9 bars are bars when a count is asked and a pressure else. */
     private static final Map<String, Spelling> THINGS = new HashMap<>();
@@ -56,16 +58,17 @@ final class Spellings {
     private Spellings() {}
 
     private static Spelling sign(Unit... units) {
-        return new Spelling(Role.UNIT, List.of(units), 1);
+        return new Spelling(Role.UNIT, List.of(units), 1, true);
     }
 
     private static void lengths() {
-        unit("in", "in inch inches inchs inche pulgada pulgadas pulg pulgs plg plgs");
-        unit("ft", "ft foot feet fts pie pies lf");
+        unit("in", "in inch inches ~inchs ~inche ~ins pulgada pulgadas pulg ~pulgs ~plg ~plgs");
+        unit("ft", "ft foot feet ~fts pie pies lf");
         unit("yd", "yd yds yard yards yarda yardas");
-        unit("mm", "mm mms millimeter millimeters millimetre millimetres milimetro milimetros");
-        unit("cm", "cm cms centimeter centimeters centimetre centimetres centimetro centimetros");
-        unit("m", "m mt mts mtr mtrs meter meters metre metres metro metros");
+        unit("mm", "mm ~mms millimeter millimeters millimetre millimetres milimetro milimetros");
+        unit("cm", "cm ~cms centimeter centimeters centimetre centimetres centimetro centimetros");
+        units("m min", "m");
+        unit("m", "~mt ~mts ~mtr ~mtrs meter meters metre metres metro metros");
         scaled("in", 0.001, "thou thous");
         scaled("mm", 0.001, "um micron microns micra micras micrometro micrometros");
     }
@@ -77,22 +80,22 @@ final class Spellings {
         unit("in3", "cuin");
         unit("ft3", "cuft cf");
         unit("yd3", "cuyd");
-        unit("cm3", "cc ccs");
+        unit("cm3", "cc");
         unit("gal", "gal gals gallon gallons galon galones");
         unit("qt", "qt qts quart quarts");
-        unit("L", "l lt lts ltr ltrs liter liters litre litres litro litros");
-        unit("mL", "ml mls milliliter milliliters millilitre millilitres mililitro mililitros");
+        unit("L", "l ~lt ~lts ~ltr ~ltrs liter liters litre litres litro litros");
+        unit("mL", "ml ~mls milliliter milliliters millilitre millilitres mililitro mililitros");
     }
 
     private static void weightsAndForces() {
         units("lb lbf", "lb lbs pound pounds libra libras");
-        units("lbf lb", "lbf lbsf");
+        units("lbf lb", "lbf ~lbsf");
         unit("lb", "lbm");
-        unit("oz", "oz ozs ounce ounces onza onzas");
+        unit("oz", "oz ~ozs ounce ounces onza onzas");
         units("ton tonf", "ton tons");
         unit("t", "t tonne tonnes tonelada toneladas");
-        unit("kg", "kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos");
-        unit("g", "g gr grs gram grams gramme grammes gramo gramos");
+        unit("kg", "kg ~kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos");
+        unit("g", "g ~gr ~grs gram grams gramme grammes gramo gramos");
         unit("kip", "kip kips");
         unit("tonf", "tonf");
         unit("N", "n newton newtons");
@@ -103,7 +106,7 @@ final class Spellings {
         unit("psi", "psi psig");
         unit("ksi", "ksi");
         unit("psf", "psf");
-        unit("kPa", "kpa kpas kilopascal kilopascals kilopascales");
+        unit("kPa", "kpa ~kpas kilopascal kilopascals kilopascales");
         unit("Pa", "pa pascal pascals pascales");
         unit("MPa", "mpa megapascal megapascals megapascales");
         unit("bar", "bar bars bares");
@@ -113,9 +116,9 @@ final class Spellings {
         units("s arcsec", "s sec secs second seconds seg segs segundo segundos");
         units("min arcmin", "min mins minute minutes minuto minutos");
         unit("h", "h hr hrs hs hour hours hora horas");
-        units("deg degF degC", "deg degs degree degrees grado grados");
-        unit("arcmin", "arcmin arcmins");
-        unit("arcsec", "arcsec arcsecs");
+        units("deg degF degC", "deg ~degs degree degrees grado grados");
+        unit("arcmin", "arcmin");
+        unit("arcsec", "arcsec");
     }
 
     private static void others() {
@@ -179,7 +182,7 @@ final class Spellings {
     }
 
     private static void unit(String name, String words) {
-        put(words, new Spelling(Role.UNIT, List.of(Units.parse(name).orElseThrow()), 1));
+        put(words, new Spelling(Role.UNIT, List.of(Units.parse(name).orElseThrow()), 1, true));
     }
 
     private static void units(String names, String words) {
@@ -188,23 +191,26 @@ final class Spellings {
         while (each.hasMoreTokens()) {
             units.add(Units.named(each.nextToken()).orElseThrow());
         }
-        put(words, new Spelling(Role.UNIT, List.copyOf(units), 1));
+        put(words, new Spelling(Role.UNIT, List.copyOf(units), 1, true));
     }
 
     private static void scaled(String name, double scale, String words) {
-        put(words, new Spelling(Role.UNIT, List.of(Units.named(name).orElseThrow()), scale));
+        put(words, new Spelling(Role.UNIT, List.of(Units.named(name).orElseThrow()), scale, true));
     }
 
     private static void role(Role role, String words) {
-        put(words, new Spelling(role, List.of(), 1));
+        put(words, new Spelling(role, List.of(), 1, true));
     }
 
-    /** A word that is both a unit and something else stays a unit. */
+    /** The first meaning of a word stays. A word with a {@link #QUIET} mark is read but never suggested. */
     private static void put(String words, Spelling spelling) {
         Map<String, Spelling> table = spelling.role() == Role.THING ? THINGS : TABLE;
+        Spelling quiet = new Spelling(spelling.role(), spelling.units(), spelling.scale(), false);
         StringTokenizer each = new StringTokenizer(words);
         while (each.hasMoreTokens()) {
-            table.putIfAbsent(each.nextToken(), spelling);
+            String word = each.nextToken();
+            boolean isQuiet = word.charAt(0) == QUIET;
+            table.putIfAbsent(isQuiet ? word.substring(1) : word, isQuiet ? quiet : spelling);
         }
     }
 
@@ -218,12 +224,12 @@ final class Spellings {
         return THINGS.containsKey(folded);
     }
 
-    /** The known words of a role whose units can measure a dimension; all of the role when it is null. */
+    /** The known good words of a role, of more than one letter, whose units can measure a dimension; all of the role when it is null. */
     static List<String> words(Role role, Dimension dimension) {
         List<String> words = new ArrayList<>();
         for (Map.Entry<String, Spelling> entry : TABLE.entrySet()) {
             Spelling s = entry.getValue();
-            if (s.role() == role && (dimension == null || s.units().stream().anyMatch(u -> u.dimension().equals(dimension)))) {
+            if (s.role() == role && s.good() && entry.getKey().length() > 1 && (dimension == null || s.units().stream().anyMatch(u -> u.dimension().equals(dimension)))) {
                 words.add(entry.getKey());
             }
         }
@@ -245,7 +251,7 @@ final class Spellings {
             } else {
                 out.append('(').append(s.role().name().toLowerCase(Locale.ROOT).replace('_', ' ')).append(')');
             }
-            out.append('\n');
+            out.append(s.good() ? "\n" : ", not suggested\n");
         }
         return out.toString();
     }

@@ -51,7 +51,7 @@ public record Tolerance(double size, boolean share, Unit unit, UnitSystem system
     /** Whether an answer is within so many times this tolerance: 4 for "near". */
     public boolean covers(double right, double answer, double times) {
         double slack = Rounding.SLACK * Math.max(1, Math.abs(right));
-        return Math.abs(answer - right) <= times * around(right) + slack;
+        return Double.isFinite(right) && Math.abs(answer - right) <= times * around(right) + slack;
     }
 
     /** The words of it, such as "within 1/32 in". */

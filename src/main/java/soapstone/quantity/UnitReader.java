@@ -15,6 +15,7 @@ final class UnitReader {
 
     private static final int MOST_FACTORS = 4;
     private static final int LONGEST_WORD = 24;
+    private static final int SHORT_WORD = 2;
     private static final Dimension MOMENT = Dimension.FORCE.times(Dimension.LENGTH);
 
     private final String text;
@@ -192,6 +193,11 @@ final class UnitReader {
             trouble = Reason.TWO_UNITS.at(tokens[at - 1].from, tokenText(at - 2), tokenText(at - 1));
             return;
         }
+        boolean pure = spelling.units().get(0).dimension().isNumber();
+        if (pure && (power != 1 || over) || count > 0 && factors[0].units().get(0).dimension().isNumber()) {
+            trouble = Reason.LONE_SIGN.at(tokens[at - 1].from, tokenText(at - 1));
+            return;
+        }
         factors[count] = spelling;
         powers[count] = power;
         under[count++] = over;
@@ -223,7 +229,10 @@ final class UnitReader {
         if (s != null && s.role() == Role.UNIT) {
             return s;
         }
-        if (s == null || s.role() == Role.NUMBER_WORD || s.role() == Role.NOT_A_NUMBER) {
+        Token before = tokens[at - 1];
+        if (token.word.equals("o") && !token.gap && before.is(Kind.NUMBER)) {
+            trouble = Reason.LETTER_O.at(token.from, text.substring(before.from, before.to) + "0");
+        } else if (s == null || s.role() == Role.NUMBER_WORD || s.role() == Role.NOT_A_NUMBER) {
             trouble = unknown(at);
         }
         return null;
@@ -269,7 +278,7 @@ final class UnitReader {
         if (!digit || goesOnAsPart(at + 1)) {
             return 1;
         }
-        if (s.units().get(0).equals(Units.FOOT) && as.unit().dimension().equals(Dimension.LENGTH)) {
+        if (count == 0 && s.units().get(0).equals(Units.FOOT) && as.unit().dimension().equals(Dimension.LENGTH)) {
             trouble = Reason.TWO_WAYS.at(token.from, "ft " + token.word + " in", "ft" + (token.value == 2 ? "²" : "³"));
             return 1;
         }
@@ -395,6 +404,9 @@ final class UnitReader {
         if (s != null && s.role() == Role.NOT_A_NUMBER) {
             return Reason.NOT_A_NUMBER.at(token.from, typed);
         }
+        if (Spellings.isThing(token.word) && !as.unit().equals(Units.ONE)) {
+            return Reason.UNKNOWN_WORD.at(token.from, typed, as.unit().symbol());
+        }
         List<String> near = token.word.length() > LONGEST_WORD ? List.of() : near(token.word, as);
         if (!near.isEmpty()) {
             return Reason.NEARLY_A_WORD.at(token.from, typed, String.join(", ", near));
@@ -403,12 +415,10 @@ final class UnitReader {
                 : Reason.UNKNOWN_WORD.at(token.from, typed, as.unit().symbol());
     }
 
-    /** Near words that would fit what is asked go first; a single letter is near to everything and so to nothing. */
+    /** Near words that would fit what is asked go first; short words are near to too many others. */
     private static List<String> near(String word, ReadAs as) {
-        if (word.length() < 2) {
-            return List.of();
-        }
-        List<String> fitting = Near.near(word, Spellings.words(Role.UNIT, as.unit().dimension()));
-        return fitting.isEmpty() ? Near.near(word, Spellings.words(Role.UNIT, null)) : fitting;
+        List<String> fitting = word.length() < SHORT_WORD ? List.of()
+                : Near.near(word, Spellings.words(Role.UNIT, as.unit().dimension()));
+        return fitting.isEmpty() && word.length() > SHORT_WORD ? Near.near(word, Spellings.words(Role.UNIT, null)) : fitting;
     }
 }

@@ -157,7 +157,7 @@ final class ValueReader {
     }
 
     private void part() {
-        AmountReader reader = new AmountReader(text, tokens, as);
+        AmountReader reader = new AmountReader(text, tokens, as, dollarFirst);
         Amount amount = reader.read(at);
         if (amount == null) {
             trouble = reader.trouble();
@@ -212,7 +212,8 @@ final class ValueReader {
         if (units[parts - 1] == null) {
             return false;
         }
-        if (tokens[next].is(Kind.DASH) || tokens[next].is(Kind.COMMA) || tokens[next].is(Kind.AND) || isWord(next, Role.AND)) {
+        boolean between = tokens[next].is(Kind.COMMA) || tokens[next].is(Kind.AND) || isWord(next, Role.AND);
+        if (tokens[next].is(Kind.DASH) || between && !as.partsValues()) {
             next++;
         }
         if (!tokens[next].isAmount()) {
@@ -247,11 +248,21 @@ final class ValueReader {
         }
         return switch (s.role()) {
             case TIMES, PER, MINUS -> Reason.SUM.at(t.from);
-            case AND -> amountFollows(at) ? Reason.ONE_ANSWER.at(t.from) : Reason.LONE_SIGN.at(t.from, typed(t));
+            case AND -> andWhat(t);
             case UNIT -> units[parts - 1] == null ? Reason.LONE_SIGN.at(t.from, typed(t))
                     : Reason.TWO_UNITS.at(t.from, units[parts - 1].symbol(), typed(t));
             default -> Reason.UNKNOWN_WORD.at(t.from, typed(t), as.unit().symbol());
         };
+    }
+
+    /** {@code 4 and a half}, {@code 4 and 5}. */
+    private Reading.Again andWhat(Token and) {
+        for (int i = at; !tokens[i].is(Kind.END); i++) {
+            if (isWord(i, Role.NUMBER_WORD)) {
+                return UnitReader.unknown(tokens[i], text, as);
+            }
+        }
+        return amountFollows(at) ? Reason.ONE_ANSWER.at(and.from) : Reason.LONE_SIGN.at(and.from, typed(and));
     }
 
     // ---- 2:30
@@ -289,6 +300,9 @@ final class ValueReader {
         if (parts == 1) {
             return as.countsThings() && units[0] == null ? counted() : single();
         }
+        if (!units[0].dimension().equals(as.unit().dimension())) {
+            return wrongDimension(units[0], amounts[0]);
+        }
         for (int i = 1; i < parts && trouble == null; i++) {
             trouble = pair(i);
         }
@@ -311,24 +325,13 @@ final class ValueReader {
         if (why != null) {
             return why;
         }
-        double amount = signed(a.value() * scales[0]);
-        if (scales[0] != 1) {
-            amount = signed(scaledExactly(a, scales[0]));
-        }
+        double amount = signed(a.value(scales[0]));
         double base = unit.toBase(amount, as.system());
         double place = Math.abs(unit.toBase(a.place() * scales[0], as.system()) - unit.toBase(0, as.system()));
         if (Math.abs(base) > LARGEST_BASE) {
             return tooBig(a.from());
         }
         return new Reading.One(Rounding.plusZero(base), amount, unit, bare, a.notation(), place, printed(unit, amount));
-    }
-
-    /** A thousandth of the decimal that was typed, not of the double nearest to it. */
-    private static double scaledExactly(Amount a, double scale) {
-        StringBuilder digits = new StringBuilder();
-        a.print(digits, scale, '.');
-        String plain = digits.toString().replace(",", "");
-        return Double.parseDouble(plain);
     }
 
     private double signed(double amount) {
@@ -348,7 +351,7 @@ final class ValueReader {
     /** Whether unit and form can answer what is asked; the reason when they cannot. */
     private Reading.Again fits(Unit unit, Amount a) {
         if (as.kind() == ReadAs.Kind.COUNT && !unit.equals(Units.ONE)) {
-            return Reason.COUNT_ASKED.at(a.from(), typed(a) + ShopPrinter.NO_BREAK + unit.symbol());
+            return Reason.COUNT_ASKED.at(a.from(), said(a, unit));
         }
         if (as.kind() != ReadAs.Kind.COUNT && !unit.dimension().equals(as.unit().dimension())) {
             return wrongDimension(unit, a);
@@ -360,8 +363,7 @@ final class ValueReader {
     }
 
     private Reading.Again wrongDimension(Unit unit, Amount a) {
-        String typed = typed(a) + ShopPrinter.NO_BREAK + unit.symbol();
-        return Reason.WRONG_DIMENSION.at(a.from(), typed, dimensionWord(unit.dimension()),
+        return Reason.WRONG_DIMENSION.at(a.from(), said(a, unit), dimensionWord(unit.dimension()),
                 dimensionWord(as.unit().dimension()), as.unit().equals(Units.ONE) ? "9" : as.unit().symbol());
     }
 
@@ -371,22 +373,11 @@ final class ValueReader {
     }
 
     private static Reading.Again bottomFits(Unit unit, Amount a) {
-        String fraction = a.top() + "/" + a.bottom();
-        if (unit.name().startsWith("mm") && !unit.name().contains("/")) {
-            return Reason.METRIC_FRACTION.at(a.from(), fraction, unit.symbol());
+        if (Fractions.areRead(unit, a.bottom())) {
+            return null;
         }
-        return unit.dimension().equals(Dimension.LENGTH) && !isOnARule(unit, a.bottom())
-                ? Reason.NO_SUCH_RULE.at(a.from(), String.valueOf(a.bottom()), unit.symbol()) : null;
-    }
-
-    /** Rules have halves down to 64ths (and people halve those), tenths and hundredths; a foot also has its inches. */
-    private static boolean isOnARule(Unit unit, long bottom) {
-        boolean halves = bottom <= 128 && Long.bitCount(bottom) == 1;
-        boolean tens = bottom == 10 || bottom == 20 || bottom == 50 || bottom == 100 || bottom == 1000;
-        int inches = unit.equals(Units.FOOT) ? 12 : unit.equals(Units.YARD) ? 36 : 1;
-        boolean metric = unit.equals(Units.METER) && 1000 % bottom == 0 || unit.equals(Units.CENTIMETER) && 10 % bottom == 0;
-        boolean isMetric = unit.equals(Units.METER) || unit.equals(Units.CENTIMETER);
-        return isMetric ? metric : halves || tens || inches % bottom == 0;
+        return Fractions.areUsed(unit) ? Reason.NO_SUCH_RULE.at(a.from(), String.valueOf(a.bottom()), unit.symbol())
+                : Reason.METRIC_FRACTION.at(a.from(), a.top() + "/" + a.bottom(), unit.symbol());
     }
 
     // ---- several parts
@@ -406,7 +397,7 @@ final class ValueReader {
         if (!big.dimension().equals(units[i].dimension())) {
             return Reason.TWO_UNITS.at(part.from(), big.symbol(), units[i].symbol());
         }
-        if (!amounts[i - 1].isWhole() || scales[i - 1] != 1 || scales[i] != 1) {
+        if (!amounts[i - 1].isWhole() || scales[i - 1] != 1) {
             return Reason.PART_NOT_WHOLE.at(amounts[i - 1].from(), typed(amounts[i - 1]), big.symbol());
         }
         return sizes(i);
@@ -415,14 +406,13 @@ final class ValueReader {
     /** Several parts in order: 5 in after 3 ft, and never a whole foot of inches. */
     private Reading.Again sizes(int i) {
         double bigSize = units[i - 1].toBase(1, as.system());
-        double size = units[i].toBase(1, as.system());
+        double size = units[i].toBase(scales[i], as.system());
         boolean temperature = units[i].dimension().equals(Dimension.TEMPERATURE);
         if (size >= bigSize * (1 - EDGE) || temperature) {
             return Reason.PARTS_ORDER.at(amounts[i].from(), units[i - 1].symbol(), units[i].symbol());
         }
-        if (units[i].toBase(amounts[i].value(), as.system()) >= bigSize * (1 - EDGE)) {
-            return Reason.PART_TOO_BIG.at(amounts[i].from(), typed(amounts[i]) + ShopPrinter.NO_BREAK + units[i].symbol(),
-                    units[i - 1].symbol());
+        if (units[i].toBase(amounts[i].value(scales[i]), as.system()) >= bigSize * (1 - EDGE)) {
+            return Reason.PART_TOO_BIG.at(amounts[i].from(), said(amounts[i], units[i]), units[i - 1].symbol());
         }
         return null;
     }
@@ -445,12 +435,14 @@ final class ValueReader {
     private Reading.Again followsUnit(int i) {
         Amount before = amounts[i - 1];
         Amount part = amounts[i];
-        String symbol = units[i - 1].symbol();
-        if (part.number() == null && before.isWhole()) {
-            return Reason.UNIT_INSIDE.at(part.from(), typed(before) + ShopPrinter.NO_BREAK + symbol, typed(part),
-                    typed(before) + ShopPrinter.NO_BREAK + typed(part) + ShopPrinter.NO_BREAK + symbol);
+        Unit unit = units[i - 1];
+        if (part.number() != null || !before.isWhole()) {
+            return Reason.TWO_NUMBERS.at(part.from(), said(before, unit), typed(part));
         }
-        return Reason.TWO_NUMBERS.at(part.from(), typed(before) + ShopPrinter.NO_BREAK + symbol, typed(part));
+        String both = said(new Amount(before.number(), part.top(), part.bottom(), false, 0, 0), unit);
+        Unit small = smaller(unit);
+        return small == null ? Reason.UNIT_INSIDE.at(part.from(), said(before, unit), typed(part), both)
+                : Reason.TWO_WAYS.at(part.from(), said(before, unit) + ShopPrinter.NO_BREAK + said(part, small), both);
     }
 
     private Reading composed() {
@@ -462,21 +454,21 @@ final class ValueReader {
         }
         double base = 0;
         for (int i = 0; i < parts; i++) {
-            base += units[i].toBase(amounts[i].value(), as.system());
+            base += units[i].toBase(amounts[i].value(scales[i]), as.system());
         }
         if (base > LARGEST_BASE) {
             return tooBig(amounts[0].from());
         }
         base = signed(base);
-        double place = smallest.toBase(last.place(), as.system());
-        return new Reading.One(base, as.unit().fromBase(base, as.system()), as.unit(), false, notation(), place, printedParts());
+        double place = last.place() * scales[parts - 1];
+        String said = scales[parts - 1] == 1 ? printedParts()
+                : ShopPrinter.text(base, smallest, as.system(), Show.decimal(place), as.decimalMark());
+        return new Reading.One(base, as.unit().fromBase(base, as.system()), as.unit(), false, notation(),
+                smallest.toBase(place, as.system()), said);
     }
 
     private Notation notation() {
         Unit first = units[0];
-        if (parts > 2) {
-            return Notation.PARTS;
-        }
         if (first.equals(Units.FOOT)) {
             return Notation.FEET_INCHES;
         }
@@ -502,6 +494,14 @@ final class ValueReader {
                 out.append(ShopPrinter.NO_BREAK);
             }
         }
+        return out.toString();
+    }
+
+    /** An amount and a unit as a page shows them. */
+    private String said(Amount a, Unit unit) {
+        StringBuilder out = new StringBuilder(24);
+        a.print(out, 1, as.decimalMark());
+        ShopPrinter.attach(out, 0, unit.symbol());
         return out.toString();
     }
 

@@ -20,7 +20,8 @@ public final class Shown {
         return value(model.program(), f, slot, model.shows()[slot]);
     }
 
-    static String value(Program program, Frame f, int slot, Show show) {
+    /** The value at a slot of a program, printed in a given way. */
+    public static String value(Program program, Frame f, int slot, Show show) {
         Program.Slot s = program.slot(slot);
         return switch (s.type().kind()) {
             case LABEL -> program.labels().text(f.number(slot));

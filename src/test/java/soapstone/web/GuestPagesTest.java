@@ -183,7 +183,7 @@ class GuestPagesTest {
     void everyStateHasItsOwnWords() throws Exception {
         HtmlPage marked = press(press(site.open("/exercises/spacing/every-state?seed=7&units=us"), "read"), "mark");
         assertThat(box(marked, "d")).endsWith("reads as 4.25 in. Right.");
-        assertThat(box(marked, "e")).endsWith("reads as 108 mm. Right, but: given in mm; asked for in inches. It costs nothing.");
+        assertThat(box(marked, "e")).endsWith("reads as 108 mm. Right, but: it is given in mm; in was asked. It costs nothing.");
         assertThat(box(marked, "g")).endsWith("reads as 4 5/16 in. Near. It is 1/16 in off; 1/32 in is allowed.");
         assertThat(box(marked, "h")).endsWith("Not right. This answer could be: holes counted as spaces or one end left in.");
         assertThat(box(marked, "i")).endsWith("reads as 6 1/8 in. Not right. No known mistake gives it.");
