@@ -33,7 +33,7 @@ enum Reason {
     UNIT_INSIDE("unit-inside"),
     /** {0} one way to read it, {1} the other. */
     TWO_WAYS("two-ways"),
-    /** {0} what was typed, {1} as a mixed number, {2} as a decimal. */
+    /** {0} what was typed, {1} with the gap that may be missing, {2} as it stands. */
     MIXED_OR_FRACTION("mixed-or-fraction"),
     /** {0} one, {1} the other. */
     TWO_NUMBERS("two-numbers"),
