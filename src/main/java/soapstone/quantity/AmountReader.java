@@ -131,7 +131,7 @@ final class AmountReader {
     private Amount checkedFraction(Token whole, Token top, Token bottom, boolean loose) {
         String typed = text.substring(top.from, bottom.to);
         if (top.word.length() > MOST_TOP_DIGITS || bottom.word.length() > MOST_BOTTOM_DIGITS) {
-            trouble = Value.tooBig(top.from);
+            trouble = Reason.TOO_BIG.at(top.from);
         } else if (bottom.value == 0) {
             trouble = Reason.ZERO_BOTTOM.at(bottom.from);
         } else if (whole != null && top.value >= bottom.value) {

@@ -45,7 +45,7 @@ final class NumberReader {
         if (groups > 0 && !isGrouped(firstMark < 0 ? to : firstMark)) {
             trouble = otherMark();
         } else if (marks > 1) {
-            trouble = Reason.TWO_MARKS.at(firstMark, text.substring(from, to));
+            trouble = Reason.TWO_MARKS.at(firstMark, text.substring(from, to), String.valueOf(mark));
         } else if (to - from > MOST_DIGITS) {
             trouble = Reason.TOO_LONG.at(from, String.valueOf(MOST_DIGITS));
         }
@@ -111,7 +111,7 @@ final class NumberReader {
         String whole = digits.substring(0, cut);
         String decimal = (whole.isEmpty() ? "0" : whole) + mark + digits.substring(cut);
         if (marks > 1 || groups > 1 && marks == 0) {
-            return Reason.TWO_MARKS.at(from, typed);
+            return Reason.TWO_MARKS.at(from, typed, String.valueOf(mark));
         }
         boolean oneWay = marks == 1 || whole.isEmpty() || whole.charAt(0) == '0';
         return oneWay ? Reason.OTHER_MARK.at(from, typed, String.valueOf(mark), decimal)
@@ -160,7 +160,7 @@ final class NumberReader {
             return false;
         }
         if (power > MOST_POWER) {
-            trouble = minus ? Reason.TOO_SMALL.at(from) : Value.tooBig(from);
+            trouble = minus ? Reason.TOO_SMALL.at(from) : Reason.TOO_BIG.at(from);
         }
         plain.append('e').append(minus ? -power : power);
         to = last;

@@ -27,15 +27,11 @@ final class Value {
         this.as = as;
     }
 
-    static Reading.Again tooBig(int at) {
-        return Reason.TOO_BIG.at(at, ShopPrinter.number(LARGEST_AMOUNT, Show.AUTO, '.'));
-    }
-
     /** One, or Again. */
     Reading reading() {
         for (Part part : parts) {
             if (part.amount().value() > LARGEST_AMOUNT) {
-                return tooBig(part.amount().from());
+                return Reason.TOO_BIG.at(part.amount().from());
             }
         }
         return parts.size() == 1 ? single(parts.get(0)) : composed();
@@ -58,7 +54,7 @@ final class Value {
         double amount = signed(part.amount().value(part.scale()));
         double base = unit.toBase(amount, as.system());
         if (Math.abs(base) > LARGEST_BASE) {
-            return tooBig(part.amount().from());
+            return Reason.TOO_BIG.at(part.amount().from());
         }
         double place = Math.abs(unit.toBase(part.amount().place() * part.scale(), as.system()) - unit.toBase(0, as.system()));
         return new Reading.One(Rounding.plusZero(base), amount, unit, bare, part.amount().notation(), place,
@@ -96,8 +92,11 @@ final class Value {
     }
 
     private Reading.Again wrongDimension(Part part) {
-        return Reason.WRONG_DIMENSION.at(part.amount().from(), part.said(as.decimalMark()), word(part.unit().dimension()),
-                word(as.unit().dimension()), as.unit().equals(Units.ONE) ? "9" : as.unit().symbol());
+        int at = part.amount().from();
+        String typed = part.said(as.decimalMark());
+        String is = word(part.unit().dimension());
+        return as.unit().equals(Units.ONE) ? Reason.NUMBER_ASKED.at(at, typed, is)
+                : Reason.WRONG_DIMENSION.at(at, typed, is, word(as.unit().dimension()), as.unit().symbol());
     }
 
     /** A place of the sentence that is itself a key of the words files, marked by an at-sign. */
@@ -111,7 +110,7 @@ final class Value {
             return null;
         }
         String symbol = part.unit().symbol();
-        return Fractions.areUsed(part.unit()) ? Reason.NO_SUCH_RULE.at(a.from(), String.valueOf(a.bottom()), symbol)
+        return Fractions.areUsed(part.unit()) ? Reason.NO_SUCH_RULE.at(a.from(), String.valueOf(a.bottom()))
                 : Reason.METRIC_FRACTION.at(a.from(), a.top() + "/" + a.bottom(), symbol);
     }
 
@@ -144,7 +143,7 @@ final class Value {
             base += part.base(as.system());
         }
         if (base > LARGEST_BASE) {
-            return tooBig(parts.get(0).amount().from());
+            return Reason.TOO_BIG.at(parts.get(0).amount().from());
         }
         base = signed(base);
         double place = last.amount().place() * last.scale();
@@ -162,14 +161,15 @@ final class Value {
             return Reason.TWO_UNITS.at(at, bigSymbol, small.unit().symbol());
         }
         if (!big.amount().isWhole() || big.scale() != 1) {
-            return Reason.PART_NOT_WHOLE.at(big.amount().from(), big.amount().said(as.decimalMark()), bigSymbol);
+            return Reason.PART_NOT_WHOLE.at(big.amount().from(), big.said(as.decimalMark()));
         }
         double bigSize = big.unit().toBase(1, as.system()) * (1 - EDGE);
         boolean temperature = small.unit().dimension().equals(Dimension.TEMPERATURE);
         if (temperature || small.unit().toBase(small.scale(), as.system()) >= bigSize) {
             return Reason.PARTS_ORDER.at(at, bigSymbol, small.unit().symbol());
         }
-        return small.base(as.system()) >= bigSize ? Reason.PART_TOO_BIG.at(at, small.said(as.decimalMark()), bigSymbol) : null;
+        return small.base(as.system()) < bigSize ? null : Reason.PART_TOO_BIG.at(at, small.said(as.decimalMark()),
+                ShopPrinter.text(big.unit().toBase(1, as.system()), big.unit(), as.system(), Show.WHOLE, as.decimalMark()));
     }
 
     /** What a bare number means after a unit: 5 after {@code 3'} is inches. */
