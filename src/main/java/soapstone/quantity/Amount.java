@@ -29,7 +29,8 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
         return scale == 1 || bottom > 0 ? value() * scale : scaled(scale).doubleValue();
     }
 
-    private BigDecimal scaled(double scale) {
+    /** The decimal that was typed, times a power of ten. Only without a fraction. */
+    BigDecimal scaled(double scale) {
         BigDecimal digits = new BigDecimal(number.word);
         return scale == 1 ? digits : digits.multiply(BigDecimal.valueOf(scale));
     }
@@ -55,14 +56,17 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
      */
     void print(StringBuilder out, double scale, char mark) {
         if (number != null) {
-            BigDecimal scaled = scaled(scale);
-            String digits = (scaled.scale() < 0 ? scaled.setScale(0) : scaled).toPlainString();
-            out.append(mark == '.' ? digits : digits.replace('.', mark));
+            print(out, scaled(scale), mark);
         }
         if (bottom > 0) {
             out.append(number == null ? "" : NO_BREAK).append(top);
             out.append(loose ? NO_BREAK + "/" + NO_BREAK : "/").append(bottom);
         }
+    }
+
+    static void print(StringBuilder out, BigDecimal number, char mark) {
+        String digits = (number.scale() < 0 ? number.setScale(0) : number).toPlainString();
+        out.append(mark == '.' ? digits : digits.replace('.', mark));
     }
 
     String said(char mark) {

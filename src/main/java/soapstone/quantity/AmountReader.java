@@ -191,14 +191,30 @@ final class AmountReader {
         }
     }
 
+    /** The one number that {@code 1 250}, {@code 41. 375} or {@code 41 .375} may be; null when two are more likely. */
+    private String withoutGap(Amount amount, Token next) {
+        char mark = as.decimalMark();
+        boolean markBefore = Signs.fold(text.charAt(amount.to() - 1)) == mark;
+        boolean markAfter = Signs.fold(text.charAt(next.from)) == mark;
+        String digits = amount.number().word;
+        if (markBefore && next.isWhole()) {
+            return digits + mark + next.word;
+        }
+        if (markAfter && !markBefore && !next.scientific) {
+            return digits + mark + next.word.substring(2);
+        }
+        boolean group = next.isWhole() && next.to - next.from == GROUP_DIGITS && digits.length() <= GROUP_DIGITS;
+        return group && amount.value() >= 1 ? digits + next.word : null;
+    }
+
     private Reading.Again twoNumbers(Amount amount, Token next) {
         boolean fractionNext = next.is(Kind.VULGAR) || isFraction(at);
         if (amount.bottom() > 0 && fractionNext) {
             return Reason.TWO_FRACTIONS.at(next.from);
         }
-        boolean group = next.isWhole() && next.to - next.from == GROUP_DIGITS;
-        if (group && amount.isWhole() && amount.value() >= 1 && amount.number().word.length() <= GROUP_DIGITS) {
-            return Reason.GAP_IN_NUMBER.at(next.from, amount.number().word + next.word);
+        String whole = amount.isWhole() && next.is(Kind.NUMBER) ? withoutGap(amount, next) : null;
+        if (whole != null) {
+            return Reason.GAP_IN_NUMBER.at(next.from, whole);
         }
         return Reason.TWO_NUMBERS.at(next.from, text.substring(amount.from(), amount.to()), next.in(text));
     }

@@ -101,6 +101,10 @@ enum Reason {
         return key;
     }
 
+    boolean isWhyOf(Reading.Again again) {
+        return key.equals(again.why().key());
+    }
+
     Reading.Again at(int at, String... with) {
         return new Reading.Again(Message.of(key, with), at);
     }

@@ -1,5 +1,6 @@
 package soapstone.quantity;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /** What the parts of a typed value mean together: whether they answer what is asked, and how much they are. */
@@ -85,7 +86,7 @@ final class Value {
         if (!part.unit().dimension().equals(as.unit().dimension())) {
             return wrongDimension(part);
         }
-        if (as.kind() == ReadAs.Kind.FRACTION && a.bottom() == 0 && !a.isWhole()) {
+        if (as.kind() == ReadAs.Kind.FRACTION && a.bottom() == 0 && (!a.isWhole() || part.scale() != 1)) {
             return Reason.FRACTION_ASKED.at(a.from());
         }
         return a.bottom() > 0 ? bottomFits(part) : null;
@@ -146,18 +147,30 @@ final class Value {
             return Reason.TOO_BIG.at(parts.get(0).amount().from());
         }
         base = signed(base);
-        double place = last.amount().place() * last.scale();
-        String text = last.scale() == 1 ? printed(parts, base < 0)
-                : ShopPrinter.text(base, last.unit(), as.system(), Show.decimal(place), as.decimalMark());
-        return new Reading.One(base, as.unit().fromBase(base, as.system()), as.unit(), false, notation(),
-                last.unit().toBase(place, as.system()), text);
+        double place = last.unit().toBase(last.amount().place() * last.scale(), as.system());
+        String text = last.scale() == 1 ? printed(parts, base < 0) : inOneUnit(last.unit(), base < 0);
+        return new Reading.One(base, as.unit().fromBase(base, as.system()), as.unit(), false, notation(), place, text);
+    }
+
+    /** {@code 12 dollars 50 cents} as $12.50, because a cent is no unit of its own. */
+    private String inOneUnit(Unit unit, boolean minus) {
+        BigDecimal sum = BigDecimal.ZERO;
+        for (Part part : parts) {
+            sum = sum.add(part.amount().scaled(part.scale()));
+        }
+        StringBuilder out = new StringBuilder(16);
+        Amount.print(out, sum, as.decimalMark());
+        ShopPrinter.attach(out, 0, unit.symbol());
+        return (minus ? String.valueOf(ShopPrinter.MINUS) : "") + out;
     }
 
     /** Checks that a part goes with the one before it: 5 in after 3 ft, and never a whole foot of inches. */
     private Reading.Again goTogether(Part big, Part small) {
         int at = small.amount().from();
         String bigSymbol = big.unit().symbol();
-        if (!big.unit().dimension().equals(small.unit().dimension())) {
+        boolean related = small.scale() == 1 ? big.unit().dimension().equals(small.unit().dimension())
+                : parts.size() == 2 && big.unit().equals(small.unit());
+        if (!related) {
             return Reason.TWO_UNITS.at(at, bigSymbol, small.unit().symbol());
         }
         if (!big.amount().isWhole() || big.scale() != 1) {
