@@ -1,7 +1,6 @@
 package soapstone.quantity;
 
 import soapstone.quantity.Spellings.Role;
-import soapstone.quantity.Spellings.Spelling;
 import soapstone.quantity.Token.Kind;
 
 /**
@@ -81,11 +80,7 @@ final class AmountReader {
     /** A dash, an "and" or "y" between the whole number and its fraction. */
     private boolean isJoiner(int index) {
         Token t = tokens[index];
-        if (t.is(Kind.DASH) || t.is(Kind.AND) && !as.partsValues()) {
-            return true;
-        }
-        Spelling s = t.is(Kind.WORD) ? Spellings.find(t.word) : null;
-        return s != null && s.role() == Role.AND && !as.partsValues();
+        return t.is(Kind.DASH) || (t.is(Kind.AND) || t.is(Role.AND)) && !as.partsValues();
     }
 
     /** A number and a slash that is not the one of a unit, as in {@code 3 /ft}. */
@@ -129,15 +124,14 @@ final class AmountReader {
     }
 
     private Amount checkedFraction(Token whole, Token top, Token bottom, boolean loose) {
-        String typed = text.substring(top.from, bottom.to);
         if (top.word.length() > MOST_TOP_DIGITS || bottom.word.length() > MOST_BOTTOM_DIGITS) {
             trouble = Reason.TOO_BIG.at(top.from);
         } else if (bottom.value == 0) {
             trouble = Reason.ZERO_BOTTOM.at(bottom.from);
         } else if (whole != null && top.value >= bottom.value) {
-            trouble = Reason.TOP_HEAVY.at(top.from, typed);
+            trouble = Reason.TOP_HEAVY.at(top.from, text.substring(top.from, bottom.to));
         } else if (whole == null && !loose) {
-            trouble = mixedOrFraction(top, bottom, typed);
+            trouble = mixedOrFraction(top, bottom);
         }
         boolean heavy = whole == null && loose && top.value > bottom.value;
         skipOrdinal();
@@ -146,15 +140,13 @@ final class AmountReader {
 
     /** {@code 3/8ths}. */
     private void skipOrdinal() {
-        Token t = tokens[at];
-        Spelling s = t.is(Kind.WORD) && !t.gap ? Spellings.find(t.word) : null;
-        if (s != null && s.role() == Role.ORDINAL) {
+        if (!tokens[at].gap && tokens[at].is(Role.ORDINAL)) {
             at++;
         }
     }
 
     /** {@code 31/2} is 3 1/2 with a gap lost, or 31 halves. {@code 9/8} and {@code 22/7} can only be what they are. */
-    private Reading.Again mixedOrFraction(Token top, Token bottom, String typed) {
+    private Reading.Again mixedOrFraction(Token top, Token bottom) {
         boolean isPi = top.value == 22 && bottom.value == 7 || top.value == 355 && bottom.value == 113;
         if (top.value <= bottom.value || isPi) {
             return null;
@@ -164,7 +156,7 @@ final class AmountReader {
             String rest = digits.substring(cut);
             if (rest.charAt(0) != '0' && Long.parseLong(rest) < bottom.value) {
                 String mixed = digits.substring(0, cut) + ShopPrinter.NO_BREAK + rest + "/" + (long) bottom.value;
-                return Reason.MIXED_OR_FRACTION.at(top.from, typed, mixed, topHeavy(top, bottom));
+                return Reason.MIXED_OR_FRACTION.at(top.from, text.substring(top.from, bottom.to), mixed, topHeavy(top, bottom));
             }
         }
         return null;

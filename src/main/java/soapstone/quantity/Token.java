@@ -1,6 +1,8 @@
 package soapstone.quantity;
 
 import java.math.BigDecimal;
+import soapstone.quantity.Spellings.Role;
+import soapstone.quantity.Spellings.Spelling;
 
 /** A piece of a typed answer: a number, a one-sign fraction, a word or a sign. */
 final class Token {
@@ -66,6 +68,12 @@ final class Token {
 
     boolean is(Kind other) {
         return kind == other;
+    }
+
+    /** Whether it is a known word of that role. */
+    boolean is(Role role) {
+        Spelling s = kind == Kind.WORD ? Spellings.find(word) : null;
+        return s != null && s.role() == role;
     }
 
     boolean isWord(String folded) {

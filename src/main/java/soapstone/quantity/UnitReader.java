@@ -114,11 +114,10 @@ final class UnitReader {
     // ---- the factors
 
     private void factors(boolean dollarFirst) {
-        boolean more = dollarFirst || factor(false) || tokens[at].is(Kind.SLASH) || isWord(at, Role.PER);
+        boolean more = dollarFirst || factor(false) || tokens[at].is(Kind.SLASH) || tokens[at].is(Role.PER);
         while (more && trouble == null) {
-            if (tokens[at].is(Kind.SLASH) || isWord(at, Role.PER)) {
+            if (tokens[at].is(Kind.SLASH) || tokens[at].is(Role.PER)) {
                 int from = at++;
-                skipArticle();
                 if (!factor(true) && trouble == null) {
                     trouble = tokens[at].isAmount() ? Reason.SUM.at(tokens[from].from)
                             : Reason.LONE_SIGN.at(tokens[from].from, tokens[from].in(text));
@@ -129,13 +128,7 @@ final class UnitReader {
         }
     }
 
-    /** {@code per a foot} is nobody's way of writing; {@code per each} is. */
-    private void skipArticle() {
-        if (tokens[at].isWord("each")) {
-            at++;
-        }
-    }
-
+    /** {@code $12 each}, {@code $12 USD}. */
     private void skipEach() {
         if (tokens[at].isWord("each") || tokens[at].isWord("ea") || tokens[at].isWord("usd")
                 || tokens[at].isWord("dollars") || tokens[at].isWord("dolares")) {
@@ -155,20 +148,12 @@ final class UnitReader {
     }
 
     private boolean isUnitWord(int index) {
-        return isWord(index, Role.UNIT) || isWord(index, Role.SQUARE) || isWord(index, Role.CUBIC);
-    }
-
-    private boolean isWord(int index, Role role) {
-        if (!tokens[index].is(Kind.WORD)) {
-            return false;
-        }
-        Spelling s = Spellings.find(tokens[index].word);
-        return s != null && s.role() == role;
+        return tokens[index].is(Role.UNIT) || tokens[index].is(Role.SQUARE) || tokens[index].is(Role.CUBIC);
     }
 
     /** One unit with its power; false when none stands here. */
     private boolean factor(boolean over) {
-        int power = isWord(at, Role.SQUARE) ? 2 : isWord(at, Role.CUBIC) ? 3 : 1;
+        int power = tokens[at].is(Role.SQUARE) ? 2 : tokens[at].is(Role.CUBIC) ? 3 : 1;
         if (power > 1) {
             at++;
             skipDot();
@@ -267,8 +252,8 @@ final class UnitReader {
             }
             return token.top;
         }
-        if (isWord(at, Role.SQUARED) || isWord(at, Role.CUBED)) {
-            int power = isWord(at, Role.SQUARED) ? 2 : 3;
+        if (tokens[at].is(Role.SQUARED) || tokens[at].is(Role.CUBED)) {
+            int power = tokens[at].is(Role.SQUARED) ? 2 : 3;
             at++;
             skipDot();
             return power;

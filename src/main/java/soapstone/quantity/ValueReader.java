@@ -62,7 +62,7 @@ final class ValueReader {
 
     /** {@code =}, {@code ≈}, {@code about}. */
     private void skipLead() {
-        while (tokens[at].is(Kind.EQUALS) || tokens[at].is(Kind.ABOUT) || isWord(at, Role.ABOUT)) {
+        while (tokens[at].is(Kind.EQUALS) || tokens[at].is(Kind.ABOUT) || tokens[at].is(Role.ABOUT)) {
             at++;
             if (tokens[at].is(Kind.DOT)) {
                 at++;
@@ -89,7 +89,7 @@ final class ValueReader {
 
     private void takeSign() {
         Token t = tokens[at];
-        boolean minus = t.is(Kind.DASH) || isWord(at, Role.MINUS);
+        boolean minus = t.is(Kind.DASH) || tokens[at].is(Role.MINUS);
         if (minus && negative) {
             trouble = lone(t);
         } else if (minus || t.is(Kind.PLUS)) {
@@ -189,7 +189,7 @@ final class ValueReader {
         if (parts.get(parts.size() - 1).unit() == null) {
             return false;
         }
-        boolean between = tokens[next].is(Kind.COMMA) || tokens[next].is(Kind.AND) || isWord(next, Role.AND);
+        boolean between = tokens[next].is(Kind.COMMA) || tokens[next].is(Kind.AND) || tokens[next].is(Role.AND);
         if (tokens[next].is(Kind.DASH) || between && !as.partsValues()) {
             next++;
         }
@@ -266,7 +266,7 @@ final class ValueReader {
     /** {@code 4 and a half}, {@code 4 and 5}. */
     private Reading.Again andWhat(Token and) {
         for (int i = at; !tokens[i].is(Kind.END); i++) {
-            if (isWord(i, Role.NUMBER_WORD)) {
+            if (tokens[i].is(Role.NUMBER_WORD)) {
                 return UnknownWord.why(tokens[i], text, as);
             }
         }
@@ -275,10 +275,5 @@ final class ValueReader {
 
     private Reading.Again lone(Token t) {
         return Reason.LONE_SIGN.at(t.from, t.in(text));
-    }
-
-    private boolean isWord(int index, Role role) {
-        Spelling s = tokens[index].is(Kind.WORD) ? Spellings.find(tokens[index].word) : null;
-        return s != null && s.role() == role;
     }
 }
