@@ -259,17 +259,19 @@ final class ModelReader {
         return root.map("figure").flatMap(m -> {
             Map<String, Value> with = new LinkedHashMap<>();
             Map<String, String> asked = new LinkedHashMap<>();
+            Map<String, Integer> named = new LinkedHashMap<>();
             for (String key : m.keys()) {
                 if (!key.equals("kind")) {
                     m.text(key).ifPresent(t -> literals.expression(t).ifPresent(n -> {
                         builder.value(n, (at, found, fits) -> issues.add("expression", t.at(at), found, fits)).ifPresent(v -> with.put(key, v));
-                        if (n instanceof Node.Name name) {
+                        if (n instanceof Node.Name name && slots.containsKey(name.name())) {
+                            named.put(key, slots.get(name.name()));
                             asks.stream().filter(a -> a.name().equals(name.name())).findFirst().ifPresent(a -> asked.put(key, a.letter()));
                         }
                     }));
                 }
             }
-            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked));
+            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked, named));
         });
     }
 }

@@ -65,12 +65,14 @@ final class Benches {
         List<Message> limits = new ArrayList<>();
         List<WorkedLine> worked = List.of();
         List<BenchView.Result> results = new ArrayList<>();
+        Optional<soapstone.page.Figure> figure = Optional.empty();
         if (filled.complete) {
             long known = program.runKnown(filled.frame, filled.known);
             if (model.asks().stream().allMatch(a -> (known & 1L << a.slot()) != 0 && Answers.isDefined(a, filled.frame))) {
                 model.asks().forEach(a -> results.add(result(model, filled.frame, a)));
                 worked = new Lines(library, model).right(filled.frame);
                 heed(model, filled.frame, known, limits);
+                figure = new Drawings().told(model, filled.frame);
             } else {
                 limits.add(Message.of("bench.no-result", filled.frame.problem() == null ? "" : filled.frame.problem()));
             }
@@ -78,7 +80,7 @@ final class Benches {
         // A page asks for no numbers before it can show what they are for: the example comes from a fair draw.
         List<String> notes = Drawer.draw(exercise, system, 1).isPresent() ? benchNotes(model) : List.of();
         return new BenchView(links.reference(exercise), purpose(model), system, notes, links.cautions(exercise.cautions()), filled.boxes,
-                limits, worked, results, Optional.empty());
+                limits, worked, results, figure);
     }
 
     /** What the exercise finds, in its own prompts. */

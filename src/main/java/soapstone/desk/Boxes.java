@@ -97,14 +97,19 @@ final class Boxes {
         String understood = understood(mark.ask(), mark.typed());
         return switch (mark.verdict()) {
             case RIGHT -> Answer.marked(typed, Answer.State.RIGHT, understood);
-            case RIGHT_BUT -> Answer.marked(typed, Answer.State.RIGHT_BUT, understood, mark.say());
-            case NEAR -> Answer.marked(typed, Answer.State.NEAR, understood, mark.say());
+            case RIGHT_BUT -> Answer.marked(typed, Answer.State.RIGHT_BUT, understood, beside(mark.say()));
+            case NEAR -> Answer.marked(typed, Answer.State.NEAR, understood, beside(mark.say()));
             case CARRIED -> Answer.carried(typed, understood, own(mark, marked));
             case SLIP -> Answer.slip(typed, understood, titles(mark));
             case UNEXPLAINED -> Answer.marked(typed, Answer.State.UNEXPLAINED, understood);
             case BLANK -> Answer.marked(typed, Answer.State.BLANK, "");
             case ASK_AGAIN -> Answer.askedAgain(typed, mark.say());
         };
+    }
+
+    /** The page says the verdict itself; beside it stands only what is more. */
+    private static Message beside(Message say) {
+        return new Message("beside." + say.key(), say.with());
     }
 
     private Answer.Own[] own(AskMark mark, Marked marked) {

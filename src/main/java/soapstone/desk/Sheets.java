@@ -130,28 +130,29 @@ final class Sheets {
         if (marked.isAllRight()) {
             return new Feedback(right, marked.asks().size(), List.of(), Optional.empty(), lines.right(variant.right()), readNext(variant, marked));
         }
-        List<Slip> slips = new ArrayList<>();
-        Change change = putIn(marked, slips);
-        Frame theirs = marked.run(change);
+        PutIn putIn = putIn(marked);
+        Frame theirs = marked.run(putIn.slipsChange().over(putIn.typed()));
         return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut(variant, marked, theirs),
-                lines.beside(variant.right(), theirs, slips, marked.typed().mask()), readNext(variant, marked));
+                lines.beside(variant.right(), theirs, putIn.slips(), putIn.typed().mask()), readNext(variant, marked));
     }
 
-    /** The slips behind the answers, and the typed value itself where no slip is behind it. */
-    private Change putIn(Marked marked, List<Slip> slips) {
+    /** The slips behind the answers, and the typed values where no slip is behind them. */
+    private record PutIn(List<Slip> slips, Change slipsChange, Change typed) {}
+
+    private static PutIn putIn(Marked marked) {
+        List<Slip> slips = new ArrayList<>();
         Change change = Change.NONE;
         long covered = 0;
         for (AskMark mark : marked.asks()) {
-            if (mark.verdict() == Verdict.SLIP && !mark.fits().isEmpty() && !mark.fits().get(0).change().isEmpty()) {
-                Fit fit = mark.fits().get(0);
+            Fit fit = mark.verdict() == Verdict.SLIP && !mark.fits().isEmpty() ? mark.fits().get(0) : null;
+            boolean explained = fit != null && !fit.change().isEmpty();
+            if (explained) {
                 slips.addAll(fit.slips());
                 change = change.over(fit.change());
-                covered |= 1L << mark.ask().slot();
-            } else if (mark.verdict() == Verdict.CARRIED) {
-                covered |= 1L << mark.ask().slot();
             }
+            covered |= explained || mark.verdict() == Verdict.CARRIED ? 1L << mark.ask().slot() : 0;
         }
-        return change.over(marked.typed().only(~covered));
+        return new PutIn(slips, change, marked.typed().only(~covered));
     }
 
     private List<Explanation> explanations(Variant variant, Marked marked, Boxes boxes) {

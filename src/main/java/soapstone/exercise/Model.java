@@ -32,8 +32,13 @@ public record Model(UnitSystem system, Program program, Show[] shows, Template s
     /** Values of a shop constant that are right too. */
     public record Constant(String name, int slot, double[] also) {}
 
-    /** The drawing: its kind and what goes into it. An argument that is just an asked line names that ask. */
-    public record FigurePlan(String kind, Map<String, Value> with, Map<String, String> asked) {}
+    /**
+     * The drawing: its kind and what goes into it.
+     *
+     * @param asked the letter of the ask, for an argument that is just an asked line
+     * @param slots the slot, for an argument that is just a name: it prints as that name does
+     */
+    public record FigurePlan(String kind, Map<String, Value> with, Map<String, String> asked, Map<String, Integer> slots) {}
 
     public Ask ask(String name) {
         return asks.stream().filter(a -> a.name().equals(name)).findFirst().orElse(null);
