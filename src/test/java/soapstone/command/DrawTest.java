@@ -3,7 +3,11 @@ package soapstone.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class DrawTest {
 
@@ -55,6 +59,20 @@ class DrawTest {
         assertThat(data.get("units").asText()).isEqualTo("metric");
         assertThat(data.at("/given/length/unit").asText()).isEqualTo("mm");
         assertThat(data.at("/key/pitch/text").asText()).endsWith(" mm");
+    }
+
+    @Test
+    void aDrawingGoesToAFile(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("rivets.svg");
+        assertThat(Shell.small("draw", "rails/rivets", "--seed", "5", "--figure", file.toString()).code()).isZero();
+        assertThat(Files.readString(file)).startsWith("<svg xmlns=\"http://www.w3.org/2000/svg\"").contains("</svg>");
+
+        Shell.Result none = Shell.small("draw", "rails/sheet", "--seed", "5", "--figure", file.toString());
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(none.err()).contains("has no drawing");
+        Shell.Result nowhere = Shell.small("draw", "rails/rivets", "--seed", "5", "--figure", folder.resolve("no/where.svg").toString());
+        assertThat(nowhere.code()).isEqualTo(1);
+        assertThat(nowhere.err()).contains("cannot be written");
     }
 
     @Test
