@@ -95,7 +95,7 @@ final class GivenReader {
                 value = new Node.Call("round", List.of(value, step.get()), value.at());
             }
         }
-        int slot = builder.line(name, value, in, (at, found, fits) -> issues.add("expression", text.get().at(at), found, fits));
+        int slot = builder.toldLine(name, value, in, (at, found, fits) -> issues.add("expression", text.get().at(at), found, fits));
         return Optional.of(new Given(name, slot, new Given.Derived(), hidden, 0));
     }
 

@@ -117,7 +117,7 @@ final class ModelReader {
         }
         Quantity first = values.get(0);
         Node node = new Node.Amount(first.amount(), first.unit(), "", 0);
-        int slot = declare(name, root.place("constants"), builder.line(name, node, first.unit(), (a, b, c) -> { }));
+        int slot = declare(name, root.place("constants"), builder.toldLine(name, node, first.unit(), (a, b, c) -> { }));
         lines.add(new Line(slot, Template.EMPTY, Line.Phase.CONSTANT));
         return new Model.Constant(name, slot, values.stream().skip(1).mapToDouble(q -> q.base(system)).toArray());
     }

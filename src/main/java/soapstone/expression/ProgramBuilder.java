@@ -31,6 +31,7 @@ public final class ProgramBuilder {
     private final List<Program.Slot> slots = new ArrayList<>();
     private final List<Code> codes = new ArrayList<>();
     private final List<Long> reads = new ArrayList<>();
+    private final Set<String> told = new HashSet<>();
 
     public ProgramBuilder(UnitSystem system, Map<String, FormulaBody> formulas, Map<String, ? extends LookupTable> tables) {
         this.system = system;
@@ -80,6 +81,12 @@ public final class ProgramBuilder {
         Planned planned = planner(Planner.Manner.PLAIN, slots.size(), faults, null).plan(value);
         Unit unit = unit(planned.type(), shown, value, faults);
         return put(name, planned.failed() ? Planned.UNKNOWN : planned, unit, value);
+    }
+
+    /** A line that works out what is told to the student: nobody's slip changes it. */
+    public int toldLine(String name, Node value, Unit shown, Faults faults) {
+        told.add(name);
+        return line(name, value, shown, faults);
     }
 
     private Unit unit(Type type, Unit shown, Node value, Faults faults) {
@@ -162,7 +169,8 @@ public final class ProgramBuilder {
         List<Integer> at = new ArrayList<>();
         List<Code> with = new ArrayList<>();
         for (Program.Slot slot : slots) {
-            if (slot.value() != null && !slot.type().isUnknown() && Calls.reach(slot.value(), called, formulas)) {
+            boolean worked = slot.value() != null && !slot.type().isUnknown() && !told.contains(slot.name());
+            if (worked && Calls.reach(slot.value(), called, formulas)) {
                 Planned planned = planner(manner, slot.index(), (a, b, c) -> { }, conditions).plan(slot.value());
                 if (!planned.failed()) {
                     at.add(slot.index());
