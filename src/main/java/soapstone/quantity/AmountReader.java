@@ -12,6 +12,7 @@ final class AmountReader {
 
     private static final int MOST_TOP_DIGITS = 9;
     private static final int MOST_BOTTOM_DIGITS = 6;
+    private static final int GROUP_DIGITS = 3;
 
     private final String text;
     private final Token[] tokens;
@@ -54,7 +55,7 @@ final class AmountReader {
         if (f.bottom == 0) {
             trouble = Reason.ZERO_BOTTOM.at(f.from);
         } else if (whole != null && f.top >= f.bottom) {
-            trouble = Reason.TOP_HEAVY.at(f.from, text.substring(f.from, f.to));
+            trouble = Reason.TOP_HEAVY.at(f.from, f.in(text));
         }
         return new Amount(whole, f.top, f.bottom, whole == null && f.top > f.bottom, (whole == null ? f : whole).from, f.to);
     }
@@ -116,7 +117,7 @@ final class AmountReader {
             return null;
         }
         if (slash.gap != bottom.gap) {
-            String closed = text.substring(top.from, top.to) + "/" + text.substring(bottom.from, bottom.to);
+            String closed = top.in(text) + "/" + bottom.in(text);
             trouble = Reason.GAP_AT_SLASH.at(slash.from, closed);
             return null;
         }
@@ -130,7 +131,7 @@ final class AmountReader {
     private Amount checkedFraction(Token whole, Token top, Token bottom, boolean loose) {
         String typed = text.substring(top.from, bottom.to);
         if (top.word.length() > MOST_TOP_DIGITS || bottom.word.length() > MOST_BOTTOM_DIGITS) {
-            trouble = ValueReader.tooBig(top.from);
+            trouble = Reason.TOO_BIG.at(top.from);
         } else if (bottom.value == 0) {
             trouble = Reason.ZERO_BOTTOM.at(bottom.from);
         } else if (whole != null && top.value >= bottom.value) {
@@ -163,11 +164,18 @@ final class AmountReader {
             String rest = digits.substring(cut);
             if (rest.charAt(0) != '0' && Long.parseLong(rest) < bottom.value) {
                 String mixed = digits.substring(0, cut) + ShopPrinter.NO_BREAK + rest + "/" + (long) bottom.value;
-                return Reason.MIXED_OR_FRACTION.at(top.from, typed, mixed,
-                        ShopPrinter.number(top.value / bottom.value, Show.AUTO, as.decimalMark()));
+                return Reason.MIXED_OR_FRACTION.at(top.from, typed, mixed, topHeavy(top, bottom));
             }
         }
         return null;
+    }
+
+    /** 15 1/2 for 31/2; where a fraction is asked, 31 / 2, which is read as it stands. */
+    private String topHeavy(Token top, Token bottom) {
+        if (as.kind() == ReadAs.Kind.FRACTION) {
+            return top.word + ShopPrinter.NO_BREAK + "/" + ShopPrinter.NO_BREAK + bottom.word;
+        }
+        return ShopPrinter.number(top.value / bottom.value, Show.fraction((int) bottom.value), as.decimalMark());
     }
 
     // ---- what must not follow
@@ -177,22 +185,21 @@ final class AmountReader {
         if (next.is(Kind.SLASH) && !beginsUnit(at + 1)) {
             trouble = amount.bottom() > 0 ? Reason.TWO_SLASHES.at(next.from) : Reason.UNFINISHED_FRACTION.at(next.from);
         } else if (next.isAmount()) {
-            twoNumbers(amount, next);
+            trouble = twoNumbers(amount, next);
         } else if (next.is(Kind.POWER)) {
             trouble = Reason.SUM.at(next.from);
         }
     }
 
-    private void twoNumbers(Amount amount, Token next) {
-        String one = text.substring(amount.from(), amount.to());
+    private Reading.Again twoNumbers(Amount amount, Token next) {
         boolean fractionNext = next.is(Kind.VULGAR) || isFraction(at);
         if (amount.bottom() > 0 && fractionNext) {
-            trouble = Reason.TWO_FRACTIONS.at(next.from);
-        } else if (amount.isWhole() && next.isWhole() && next.to - next.from == 3 && amount.number().word.length() <= 3
-                && amount.value() >= 1) {
-            trouble = Reason.GAP_IN_NUMBER.at(next.from, amount.number().word + next.word);
-        } else {
-            trouble = Reason.TWO_NUMBERS.at(next.from, one, text.substring(next.from, next.to));
+            return Reason.TWO_FRACTIONS.at(next.from);
         }
+        boolean group = next.isWhole() && next.to - next.from == GROUP_DIGITS;
+        if (group && amount.isWhole() && amount.value() >= 1 && amount.number().word.length() <= GROUP_DIGITS) {
+            return Reason.GAP_IN_NUMBER.at(next.from, amount.number().word + next.word);
+        }
+        return Reason.TWO_NUMBERS.at(next.from, text.substring(amount.from(), amount.to()), next.in(text));
     }
 }
