@@ -44,7 +44,7 @@ public final class Near {
     }
 
     /** Edits (a letter in, out, changed, or two neighbors swapped) from one name to the other. */
-    static int distance(String a, String b) {
+    public static int distance(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];
         int[] now = new int[b.length() + 1];

@@ -1,0 +1,134 @@
+package soapstone.bank;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import soapstone.exercise.Caution;
+import soapstone.exercise.Exercise;
+import soapstone.exercise.Family;
+import soapstone.exercise.Formula;
+import soapstone.exercise.Table;
+import soapstone.quantity.Units;
+import soapstone.source.Issues;
+import soapstone.source.Source;
+import soapstone.source.Yaml;
+import soapstone.source.Text;
+
+/**
+ * Reads a whole bank: families and cautions, tables, the formula book, exercises. Every fault of every file is an issue;
+ * with any issue there is no bank.
+ */
+public final class BankReader {
+
+    private static final String FORMULAS = "formulas/";
+    private static final String TABLES = "tables/";
+    private static final String CHECKS = "checks/";
+
+    private final BankFiles files;
+    private final Issues issues = new Issues();
+
+    private BankReader(BankFiles files) {
+        this.files = files;
+    }
+
+    /** A bank, or why there is none. */
+    public record Result(Optional<Bank> bank, Issues issues) {}
+
+    public static Result read(BankFiles files) {
+        BankReader reader = new BankReader(files);
+        Bank bank = reader.bank();
+        return new Result(reader.issues.isEmpty() ? Optional.of(bank) : Optional.empty(), reader.issues);
+    }
+
+    /** What of a bank can be read, leaving out exercises with faults: for an author who is at work on the others. */
+    public static Bank partial(BankFiles files) {
+        return new BankReader(files).bank();
+    }
+
+    private Bank bank() {
+        Map<String, Family> families = families();
+        Map<String, Caution> cautions = cautions();
+        Map<String, String> tableTexts = new HashMap<>();
+        Map<String, Table> tables = tables(tableTexts);
+        FormulaReader formulaReader = new FormulaReader(issues, files);
+        files.texts().forEach((path, text) -> {
+            if (path.startsWith(FORMULAS) && isYaml(path)) {
+                String topic = path.substring(FORMULAS.length(), path.lastIndexOf('.'));
+                Yaml.read(source(path), issues).ifPresent(file -> formulaReader.collect(topic, file));
+            }
+        });
+        Map<String, Formula> formulas = formulaReader.finish(tables, families.keySet(), cautions.keySet());
+        Book book = new Book(formulas, formulaReader.bodies(), formulaReader.texts(), tables, tableTexts, families, cautions);
+        Map<String, Exercise> exercises = new LinkedHashMap<>();
+        Map<String, String> wholes = new LinkedHashMap<>();
+        exercises(book, exercises, wholes);
+        return new Bank(exercises, formulas, tables, families, cautions, wholes);
+    }
+
+    private Source source(String path) {
+        return new Source(BankFiles.shown(path), files.texts().get(path));
+    }
+
+    private static boolean isYaml(String path) {
+        return path.endsWith(".yaml");
+    }
+
+    private Map<String, Family> families() {
+        Map<String, Family> families = new LinkedHashMap<>();
+        file("slips.yaml").ifPresent(file -> file.keys().forEach(name -> file.map(name).ifPresent(m -> {
+            m.only(Set.of("title", "says", "lesson"));
+            families.put(name, new Family(name, m.need("title").map(Text::value).orElse(""), m.need("says").map(Text::value).orElse(""),
+                    m.string("lesson", "")));
+        })));
+        return families;
+    }
+
+    private Map<String, Caution> cautions() {
+        Map<String, Caution> cautions = new LinkedHashMap<>();
+        file("cautions.yaml").ifPresent(file -> file.keys().forEach(name -> file.map(name).ifPresent(m -> {
+            m.only(Set.of("title", "says"));
+            cautions.put(name, new Caution(name, m.need("title").map(Text::value).orElse(""), m.need("says").map(Text::value).orElse("")));
+        })));
+        return cautions;
+    }
+
+    private Optional<Yaml.Entries> file(String path) {
+        if (!files.texts().containsKey(path)) {
+            issues.add("bank", new Source(BankFiles.shown(path), "").at(1, 1), "the bank has no " + path, "Every bank has one");
+            return Optional.empty();
+        }
+        return Yaml.read(source(path), issues);
+    }
+
+    private Map<String, Table> tables(Map<String, String> texts) {
+        Map<String, Table> tables = new LinkedHashMap<>();
+        files.texts().forEach((path, text) -> {
+            if (path.startsWith(TABLES) && path.endsWith(".csv")) {
+                String name = path.substring(TABLES.length(), path.length() - ".csv".length()).replace('-', '_');
+                if (Units.named(name).isPresent()) {
+                    issues.add("table", source(path).at(1, 1), "'" + name + "' is a unit, so it can't be a table", "Take a longer word");
+                }
+                new TableReader(source(path), issues).read(name).ifPresent(t -> tables.put(name, t));
+                texts.put(name, text);
+            }
+        });
+        return tables;
+    }
+
+    private void exercises(Book book, Map<String, Exercise> exercises, Map<String, String> wholes) {
+        ExerciseReader reader = new ExerciseReader(files, book);
+        files.texts().keySet().forEach(path -> {
+            boolean exercise = isYaml(path) && path.indexOf('/') > 0 && !path.startsWith(FORMULAS) && !path.startsWith(TABLES)
+                    && !path.startsWith(CHECKS);
+            if (exercise) {
+                String id = path.substring(0, path.length() - ".yaml".length());
+                reader.read(id, source(path), issues).ifPresent(r -> {
+                    exercises.put(id, r.exercise());
+                    wholes.put(id, r.whole());
+                });
+            }
+        });
+    }
+}

@@ -1,0 +1,106 @@
+package soapstone.command;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import soapstone.source.Near;
+
+/**
+ * All commands. A command writes what was asked for to standard output; whatever goes wrong is one sentence on standard
+ * error that says what would fit.
+ */
+@Command(name = "soapstone", synopsisSubcommandLabel = "COMMAND", description = "Shop math for sheet metal: own numbers for everyone, marking that says why.",
+        mixinStandardHelpOptions = true, version = "soapstone 0.1.0",
+        subcommands = {Serve.class, Check.class, Draw.class, Mark.class, Read.class, Work.class, HelpCommand.class},
+        exitCodeListHeading = "Ends with:%n",
+        exitCodeList = {"0:all is well", "1:something was found wrong", "2:wrong usage, or a name that is not known"})
+public final class Soapstone implements Runnable {
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    /**
+     * Runs one command.
+     *
+     * @return 0 when all is well, 1 when something was found wrong, 2 for wrong usage
+     */
+    public static int run(PrintStream out, PrintStream err, String... args) {
+        CommandLine line = new CommandLine(new Soapstone());
+        line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        line.setExpandAtFiles(false);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        // A typed answer may begin with a minus.
+        line.getSubcommands().get(Read.NAME).setUnmatchedOptionsArePositionalParams(true);
+        line.setParameterExceptionHandler(Soapstone::wrongUsage);
+        line.setExecutionExceptionHandler((problem, command, parsed) -> told(problem, command));
+        return line.execute(args);
+    }
+
+    private static int wrongUsage(ParameterException problem, String[] args) {
+        CommandLine command = problem.getCommandLine();
+        command.getErr().println(sentence(problem) + " See: " + command.getCommandSpec().qualifiedName() + " --help");
+        return Refusal.USAGE;
+    }
+
+    private static String sentence(ParameterException problem) {
+        CommandLine command = problem.getCommandLine();
+        List<String> unmatched = problem instanceof UnmatchedArgumentException u ? u.getUnmatched() : command.getUnmatchedArguments();
+        if (!unmatched.isEmpty()) {
+            return unknown(command, unmatched.get(0));
+        }
+        if (problem instanceof MissingParameterException missing) {
+            List<String> names = missing.getMissing().stream().map(Soapstone::shown).toList();
+            return "Missing: " + String.join(", ", names) + ".";
+        }
+        return ended(String.valueOf(problem.getMessage()).replaceFirst("^Error: ", "").strip());
+    }
+
+    private static String unknown(CommandLine command, String word) {
+        return ended(("'" + word + "' is not known here. " + Near.suggest(word, words(command, word.startsWith("-")))).strip());
+    }
+
+    private static String ended(String sentence) {
+        return sentence.endsWith(".") || sentence.endsWith("?") ? sentence : sentence + ".";
+    }
+
+    private static String shown(CommandLine.Model.ArgSpec arg) {
+        return arg instanceof CommandLine.Model.OptionSpec option
+                ? option.longestName() + (option.paramLabel().isEmpty() ? "" : " " + option.paramLabel()) : arg.paramLabel();
+    }
+
+    private static List<String> words(CommandLine command, boolean options) {
+        List<String> words = new ArrayList<>();
+        if (options) {
+            command.getCommandSpec().options().forEach(o -> words.add(o.longestName()));
+        } else {
+            words.addAll(command.getSubcommands().keySet());
+        }
+        return words;
+    }
+
+    private static int told(Exception problem, CommandLine command) {
+        if (problem instanceof Refusal refusal) {
+            command.getErr().println(refusal.getMessage());
+            return refusal.code();
+        }
+        // The kind of a fault of our own is of no use to whoever typed the command; where it came from is kept for a report.
+        StackTraceElement[] trace = problem.getStackTrace();
+        String where = trace.length == 0 ? "" : " (" + trace[0].getFileName() + ", line " + trace[0].getLineNumber() + ")";
+        command.getErr().println("This is a fault of the program itself" + where + ". Please report it with the command that was typed.");
+        return Refusal.FAILED;
+    }
+
+    @Override
+    public void run() {
+        throw Refusal.usage("Say what to do: " + String.join(", ", spec.subcommands().keySet()) + ". See: soapstone --help");
+    }
+}

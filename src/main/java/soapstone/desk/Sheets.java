@@ -1,0 +1,213 @@
+package soapstone.desk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import soapstone.exercise.Ask;
+import soapstone.exercise.Check;
+import soapstone.exercise.Exercise;
+import soapstone.exercise.Formula;
+import soapstone.exercise.Model;
+import soapstone.exercise.Slip;
+import soapstone.expression.Change;
+import soapstone.expression.Frame;
+import soapstone.mark.AnswerReader;
+import soapstone.mark.AskMark;
+import soapstone.mark.Fit;
+import soapstone.mark.MarkRules;
+import soapstone.mark.Marked;
+import soapstone.mark.Marker;
+import soapstone.mark.Typed;
+import soapstone.mark.Verdict;
+import soapstone.page.AnswerBox;
+import soapstone.page.AsCut;
+import soapstone.page.CheckSource;
+import soapstone.page.Explanation;
+import soapstone.page.Feedback;
+import soapstone.page.Figure;
+import soapstone.page.Reference;
+import soapstone.page.SheetKey;
+import soapstone.page.SheetView;
+import soapstone.quantity.Reading;
+import soapstone.source.Message;
+import soapstone.variant.Drawer;
+import soapstone.variant.Shown;
+import soapstone.variant.Variant;
+import soapstone.web.Desk;
+
+/** Makes sheets: asked, read back, marked. */
+final class Sheets {
+
+    private static final char POINT = '.';
+    private static final int MOST_SOURCES = 4;
+
+    private final Library library;
+    private final Links links;
+    private final Drawings drawings = new Drawings();
+
+    Sheets(Library library, Links links) {
+        this.library = library;
+        this.links = links;
+    }
+
+    Variant variant(Exercise exercise, SheetKey key) {
+        return Drawer.draw(exercise, key.units(), key.seed())
+                .orElseThrow(() -> new Desk.NoDraw(exercise.id() + " has no fair draw for seed " + key.seed()));
+    }
+
+    SheetView asked(Exercise exercise, SheetKey key) {
+        Variant variant = variant(exercise, key);
+        Boxes boxes = new Boxes(links, variant);
+        List<AnswerBox> empty = variant.model().asks().stream().map(a -> boxes.box(a, soapstone.page.Answer.empty())).toList();
+        return view(variant, key, SheetView.Stage.ASKED, empty, Optional.empty());
+    }
+
+    SheetView read(Exercise exercise, SheetKey key, Map<String, String> typed) {
+        Variant variant = variant(exercise, key);
+        return readBack(variant, key, typed(variant.model(), typed));
+    }
+
+    private SheetView readBack(Variant variant, SheetKey key, List<Typed> typed) {
+        Boxes boxes = new Boxes(links, variant);
+        List<AnswerBox> all = new ArrayList<>();
+        List<Ask> asks = variant.model().asks();
+        for (int i = 0; i < asks.size(); i++) {
+            all.add(boxes.box(asks.get(i), boxes.read(asks.get(i), typed.get(i))));
+        }
+        return view(variant, key, SheetView.Stage.READ, all, Optional.empty());
+    }
+
+    static List<Typed> typed(Model model, Map<String, String> texts) {
+        return model.asks().stream().map(a -> AnswerReader.read(model, a, texts.getOrDefault(a.letter(), ""), POINT)).toList();
+    }
+
+    SheetView mark(Exercise exercise, SheetKey key, Map<String, String> texts) {
+        Variant variant = variant(exercise, key);
+        List<Typed> typed = typed(variant.model(), texts);
+        if (typed.stream().anyMatch(t -> t.reading() instanceof Reading.Again)) {
+            return readBack(variant, key, typed);
+        }
+        Marked marked = new Marker(variant, MarkRules.USUAL).mark(typed);
+        Boxes boxes = new Boxes(links, variant);
+        List<AnswerBox> all = marked.asks().stream().map(m -> boxes.box(m.ask(), boxes.marked(m, marked))).toList();
+        return view(variant, key, SheetView.Stage.MARKED, all, Optional.of(feedback(variant, marked, boxes)));
+    }
+
+    private SheetView view(Variant variant, SheetKey key, SheetView.Stage stage, List<AnswerBox> boxes, Optional<Feedback> feedback) {
+        Exercise exercise = variant.exercise();
+        Model model = variant.model();
+        Frame right = variant.right();
+        boolean changed = !key.fingerprint().isEmpty() && !key.fingerprint().equals(exercise.fingerprint());
+        List<String> notes = model.notes().stream().map(n -> Shown.text(model, n, right, right)).toList();
+        Optional<Figure> figure = drawings.asked(variant);
+        return new SheetView(links.exercise(exercise), links.unit(exercise.unit()), new SheetKey(key.seed(), key.units(), exercise.fingerprint()),
+                changed, stage, Shown.text(model, model.story(), right, right), notes, links.cautions(exercise.cautions()), figure, boxes,
+                sources(exercise), feedback);
+    }
+
+    /** The documents that an exercise and its formulas are checked against; our own values are no documents. */
+    private List<CheckSource> sources(Exercise exercise) {
+        Map<String, CheckSource> sources = new LinkedHashMap<>();
+        List<Check> checks = new ArrayList<>(exercise.checks());
+        for (Formula formula : library.formulasOf(exercise)) {
+            checks.addAll(formula.checks());
+        }
+        for (Check check : checks) {
+            if (check.kind() != Check.Kind.OWN && !check.misprint() && sources.size() < MOST_SOURCES) {
+                sources.putIfAbsent(check.source(), new CheckSource(CheckSource.Kind.valueOf(check.kind().name()), check.source()));
+            }
+        }
+        return List.copyOf(sources.values());
+    }
+
+    private Feedback feedback(Variant variant, Marked marked, Boxes boxes) {
+        int right = (int) marked.asks().stream().filter(m -> m.verdict().isRight() || m.verdict() == Verdict.CARRIED).count();
+        Lines lines = new Lines(library, variant.model());
+        if (marked.isAllRight()) {
+            return new Feedback(right, marked.asks().size(), List.of(), Optional.empty(), lines.right(variant.right()), readNext(variant, marked));
+        }
+        PutIn putIn = putIn(marked);
+        Frame theirs = marked.run(putIn.slipsChange().over(putIn.typed()));
+        return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut(variant, marked, theirs),
+                lines.beside(variant.right(), theirs, putIn.slips(), putIn.typed().mask()), readNext(variant, marked));
+    }
+
+    /** The slips behind the answers, and the typed values where no slip is behind them. */
+    private record PutIn(List<Slip> slips, Change slipsChange, Change typed) {}
+
+    private static PutIn putIn(Marked marked) {
+        List<Slip> slips = new ArrayList<>();
+        Change change = Change.NONE;
+        long covered = 0;
+        for (AskMark mark : marked.asks()) {
+            Fit fit = mark.verdict() == Verdict.SLIP && !mark.fits().isEmpty() ? mark.fits().get(0) : null;
+            boolean explained = fit != null && !fit.change().isEmpty();
+            if (explained) {
+                slips.addAll(fit.slips());
+                change = change.over(fit.change());
+            }
+            covered |= explained || mark.verdict() == Verdict.CARRIED ? 1L << mark.ask().slot() : 0;
+        }
+        return new PutIn(slips, change, marked.typed().only(~covered));
+    }
+
+    private List<Explanation> explanations(Variant variant, Marked marked, Boxes boxes) {
+        Map<String, Explanation> all = new LinkedHashMap<>();
+        for (AskMark mark : marked.asks()) {
+            if (mark.verdict() == Verdict.SLIP) {
+                String name = String.join(" ", mark.fits().stream().map(Fit::name).toList());
+                Explanation before = all.get(name);
+                List<String> letters = new ArrayList<>(before == null ? List.of() : before.letters());
+                letters.add(mark.ask().letter());
+                all.put(name, new Explanation(letters, title(mark, boxes), says(variant, marked, mark), links.remedy(mark.fits().get(0).family())));
+            }
+        }
+        return List.copyOf(all.values());
+    }
+
+    private Message title(AskMark mark, Boxes boxes) {
+        List<String> titles = mark.fits().stream().map(boxes::title).distinct().toList();
+        return Boxes.verbatim(String.join(" / ", titles));
+    }
+
+    private List<Message> says(Variant variant, Marked marked, AskMark mark) {
+        List<Message> says = new ArrayList<>();
+        for (Fit fit : mark.fits()) {
+            if (fit.say() != null) {
+                says.add(fit.say());
+            }
+            // On carried values the numbers are the student's own, as they stand on the paper.
+            Frame theirs = marked.run(fit.carried() ? fit.change().over(marked.typed()) : fit.change());
+            for (Slip slip : fit.slips()) {
+                says.add(Boxes.verbatim(Shown.text(variant.model(), slip.say(), variant.right(), theirs)));
+            }
+        }
+        return says;
+    }
+
+    private Optional<AsCut> asCut(Variant variant, Marked marked, Frame theirs) {
+        Optional<Figure> figure = drawings.asCut(variant, theirs);
+        Frame cut = marked.asCut();
+        List<Message> consequences = marked.consequence()
+                .map(c -> List.of(Boxes.verbatim(Shown.text(variant.model(), c.say(), cut, cut)))).orElse(List.of());
+        return figure.isEmpty() && consequences.isEmpty() ? Optional.empty() : Optional.of(new AsCut(figure, consequences));
+    }
+
+    /** The remedy of each slip first, then a lesson of the skill, then the formulas and tables that the working uses. */
+    private List<Reference> readNext(Variant variant, Marked marked) {
+        Exercise exercise = variant.exercise();
+        Set<Reference> next = new LinkedHashSet<>();
+        for (AskMark mark : marked.asks()) {
+            mark.families().forEach(f -> links.remedy(f).ifPresent(next::add));
+        }
+        library.course().inOrder().stream().filter(l -> l.practice().contains(exercise.id()) || l.skill().equals(exercise.skill()))
+                .limit(2).forEach(l -> next.add(links.lesson(l.id())));
+        library.formulasOf(exercise).stream().limit(3).forEach(f -> next.add(links.formula(f.name())));
+        library.tablesOf(exercise).forEach(t -> next.add(links.table(t)));
+        return List.copyOf(next);
+    }
+}

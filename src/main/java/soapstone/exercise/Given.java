@@ -1,0 +1,45 @@
+package soapstone.exercise;
+
+/**
+ * A quantity that is drawn, or derived from those above it.
+ *
+ * @param slot    where its value stands
+ * @param choice  what it can be
+ * @param hidden  drawn, but not told to the student
+ * @param roundTo rounded half up to this step of base units after drawing; 0 for not
+ */
+public record Given(String name, int slot, Choice choice, boolean hidden, double roundTo) {
+
+    /** What a given can be. */
+    public sealed interface Choice {
+
+        /** How many values there are; 1 for a derived one. */
+        long size();
+    }
+
+    /** {@code first}, {@code first + step} … in base units. */
+    public record Range(double first, double step, long size) implements Choice {
+
+        public double value(long index) {
+            return first + index * step;
+        }
+    }
+
+    /** One of some values in base units, or of some labels by their numbers. */
+    public record Pick(double[] values) implements Choice {
+
+        @Override
+        public long size() {
+            return values.length;
+        }
+    }
+
+    /** Worked out by the program's own line. */
+    public record Derived() implements Choice {
+
+        @Override
+        public long size() {
+            return 1;
+        }
+    }
+}

@@ -1,0 +1,167 @@
+package soapstone.expression;
+
+import java.util.List;
+import java.util.Map;
+import soapstone.quantity.Unit;
+import soapstone.quantity.UnitSystem;
+
+/**
+ * The lines of an exercise, planned for one unit system. A run goes down the lines once; a rerun starts from a finished
+ * run, puts a {@link Change} in, and works out again only what depends on it. Immutable, and good for any number of
+ * threads as long as each has frames of its own.
+ */
+public final class Program {
+
+    /** The slot of {@code pi}. */
+    static final int PI = 0;
+    /** The most names of one exercise: a bit each in a long. */
+    public static final int MOST_NAMES = 60;
+    /** The most items of one list. */
+    public static final int MOST_ITEMS = 400;
+    /** The most steps of one run, counted in list items and tries of {@code solve}. */
+    public static final int MOST_STEPS = 40_000;
+
+    private final UnitSystem system;
+    private final List<Slot> slots;
+    private final Map<String, Integer> byName;
+    private final Code[] codes;
+    private final long[] reads;
+    private final boolean[] lists;
+    private final int locals;
+    private final Labels labels;
+
+    /**
+     * A named value.
+     *
+     * @param shown the unit in which it is worked and shown; {@code ONE} for counts, labels and conditions
+     * @param value the right side as written; null for a value that is given
+     */
+    public record Slot(int index, String name, Type type, Unit shown, Node value) {}
+
+    Program(UnitSystem system, List<Slot> slots, Map<String, Integer> byName, Code[] codes, long[] reads, int locals, Labels labels) {
+        this.system = system;
+        this.slots = List.copyOf(slots);
+        this.byName = Map.copyOf(byName);
+        this.codes = codes;
+        this.reads = reads;
+        this.locals = locals;
+        this.labels = labels;
+        this.lists = new boolean[codes.length];
+        for (Slot slot : slots) {
+            lists[slot.index()] = slot.type().isList();
+        }
+    }
+
+    public UnitSystem system() {
+        return system;
+    }
+
+    public Labels labels() {
+        return labels;
+    }
+
+    public List<Slot> slots() {
+        return slots;
+    }
+
+    public Slot slot(int index) {
+        return slots.get(index);
+    }
+
+    /** The slot of a name, or -1. */
+    public int find(String name) {
+        return byName.getOrDefault(name, -1);
+    }
+
+    /** Whether the slot holds a value that is given and not worked out. */
+    public boolean isGiven(int slot) {
+        return codes[slot] == null;
+    }
+
+    /** Which slots a line reads, a bit each. */
+    public long reads(int slot) {
+        return reads[slot];
+    }
+
+    public Frame frame() {
+        return new Frame(codes.length, locals);
+    }
+
+    /** Works out all lines from the givens that stand in the frame. */
+    public void run(Frame f) {
+        run(f, 0, codes.length);
+    }
+
+    /** Works out the lines from one slot up to, not with, another. */
+    public void run(Frame f, int from, int to) {
+        f.start();
+        for (int i = from; i < to; i++) {
+            if (codes[i] != null) {
+                evaluate(f, i, codes[i]);
+            }
+        }
+    }
+
+    /**
+     * Works out every line whose inputs are known.
+     *
+     * @param known the slots that stand in the frame already, a bit each
+     * @return the slots that are known afterwards
+     */
+    public long runKnown(Frame f, long known) {
+        f.start();
+        long now = known;
+        for (int i = 0; i < codes.length; i++) {
+            if (codes[i] != null && (now & 1L << i) == 0 && (reads[i] & ~now) == 0) {
+                evaluate(f, i, codes[i]);
+                now |= 1L << i;
+            }
+        }
+        return now;
+    }
+
+    private void evaluate(Frame f, int slot, Code code) {
+        if (lists[slot]) {
+            f.lists[slot] = code.list(f);
+        } else {
+            f.numbers[slot] = code.number(f);
+        }
+    }
+
+    /**
+     * Copies a finished run into another frame and works out again what a change alters, up to a slot.
+     *
+     * @param done a finished run
+     * @param into receives the changed run
+     * @param last the last slot that is of interest
+     * @return the slots whose values differ from the finished run, a bit each
+     */
+    public long rerun(Frame done, Frame into, Change change, int last) {
+        into.copyFrom(done);
+        into.steps = 0;
+        int[] at = change.slots;
+        long changed = 0;
+        int next = 0;
+        int start = at.length == 0 ? codes.length : at[0];
+        for (int i = start; i <= last; i++) {
+            if (next < at.length && at[next] == i) {
+                evaluate(into, i, change.codes[next++]);
+                changed |= differs(done, into, i);
+            } else if ((reads[i] & changed) != 0 && codes[i] != null) {
+                evaluate(into, i, codes[i]);
+                changed |= differs(done, into, i);
+            }
+        }
+        return changed;
+    }
+
+    private long differs(Frame a, Frame b, int slot) {
+        boolean same = lists[slot] ? java.util.Arrays.equals(a.lists[slot], b.lists[slot]) : a.numbers[slot] == b.numbers[slot];
+        return same ? 0 : 1L << slot;
+    }
+
+    /** The line's own amount rounded half up to a step of base units, as somebody does who rounds on the way. */
+    public Change rounded(int slot, double step) {
+        return Change.rounded(slot, codes[slot], step);
+    }
+}

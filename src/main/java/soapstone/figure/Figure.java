@@ -1,0 +1,11 @@
+package soapstone.figure;
+
+/**
+ * A finished drawing, laid out twice. Each SVG carries title and desc itself.
+ *
+ * @param wide   SVG for 720 units of width
+ * @param narrow SVG for 340 units of width
+ * @param title  a short name of the drawing
+ * @param desc   all that the drawing tells, in sentences: every number that stands in it, and no asked one
+ */
+public record Figure(String wide, String narrow, String title, String desc) {}

@@ -1,0 +1,110 @@
+package soapstone.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lays a drawing out for one width: the part shrinks until part and lettering fit, notes and legend go below. */
+final class Layout {
+
+    private static final double MARGIN = 4;
+    private static final double BETWEEN = 14;
+    private static final double LINE = 19;
+    private static final double LEAST_ROOM = 24;
+    private static final int MOST_TRIES = 12;
+    private static final double SAMPLE = 40;
+
+    private final Brief brief;
+    private final Drawer drawer;
+    private final List<Label> extra;
+
+    /** @param extra notes that are not the drawer's own */
+    Layout(Brief brief, Drawer drawer, List<Label> extra) {
+        this.brief = brief;
+        this.drawer = drawer;
+        this.extra = extra;
+    }
+
+    /** The finished sheet, with its upper left corner at 0, 0; its height is that of its bounds plus the margin. */
+    Sheet sheet() {
+        Sheet body = body();
+        Sheet all = new Sheet();
+        Box b = body.bounds();
+        all.add(body, (brief.width() - b.width()) / 2 - b.left(), MARGIN - b.top());
+        double y = MARGIN + b.height() + BETWEEN;
+        for (Label note : drawer.notes(brief)) {
+            y = note(all, note, Lettering.NOTE, y);
+        }
+        for (Label note : extra) {
+            y = note(all, note, Lettering.YOURS_NOTE, y);
+        }
+        if (!body.shapes(Pen.PHANTOM).isEmpty() || !body.shapes(Pen.YOURS_MARK).isEmpty()) {
+            legend(all, y);
+        }
+        return all;
+    }
+
+    private Sheet body() {
+        double room = brief.width() - 2 * MARGIN;
+        for (int i = 0;; i++) {
+            Sheet sheet = new Sheet();
+            drawer.draw(brief, sheet, room);
+            double over = sheet.bounds().width() - (brief.width() - 2 * MARGIN);
+            if (!(over > 0.5) || i == MOST_TRIES || room <= LEAST_ROOM) {
+                return sheet;
+            }
+            room = Math.max(LEAST_ROOM, room - Math.max(over, 2));
+        }
+    }
+
+    /** Sets a note in as many lines as it takes; gives the y of the next line's top. */
+    private double note(Sheet sheet, Label note, Lettering lettering, double top) {
+        double y = top;
+        for (Label line : Wrap.lines(note, lettering, brief.width() - 2 * MARGIN)) {
+            double drop = line.isFramed() ? LINE + 4 : LINE;
+            sheet.letter(line, lettering, brief.width() / 2.0, y + drop / 2 + 4.5, Anchor.MIDDLE);
+            y += drop;
+        }
+        return y;
+    }
+
+    private record Entry(Pen line, Label label, Lettering lettering) {
+        double width() {
+            return SAMPLE + 8 + label.width(lettering);
+        }
+    }
+
+    private void legend(Sheet sheet, double top) {
+        String what = switch (drawer.mark()) {
+            case NONE -> "";
+            case HOLES -> ".holes";
+            case CIRCLE -> ".circle";
+        };
+        List<Entry> entries = new ArrayList<>();
+        entries.add(new Entry(Pen.VISIBLE, Label.text(brief.say("legend.right" + what)), Lettering.NOTE));
+        entries.add(new Entry(Pen.PHANTOM, Label.text(brief.say("legend.yours" + what)), Lettering.YOURS_NOTE));
+        if (!sheet.shapes(Pen.YOURS_HATCH).isEmpty()) {
+            entries.add(new Entry(Pen.YOURS_HATCH, Label.text(brief.say("legend.miss")), Lettering.NOTE));
+        }
+        double all = entries.stream().mapToDouble(Entry::width).sum() + 24 * (entries.size() - 1);
+        boolean one = all <= brief.width() - 2 * MARGIN;
+        double widest = entries.stream().mapToDouble(Entry::width).max().orElse(0);
+        double x = (brief.width() - (one ? all : widest)) / 2;
+        double y = top + LINE / 2;
+        for (Entry e : entries) {
+            entry(sheet, e, x, y);
+            x += one ? e.width() + 24 : 0;
+            y += one ? 0 : LINE;
+        }
+    }
+
+    private void entry(Sheet sheet, Entry e, double x, double y) {
+        if (e.line() == Pen.YOURS_HATCH) {
+            Box box = new Box(x + 4, y - 7, x + SAMPLE - 4, y + 7);
+            Hatch.fill(sheet, e.line(), box);
+            sheet.plate(Pen.YOURS_THIN, box, "");
+        } else {
+            sheet.line(e.line(), x, y, x + SAMPLE, y);
+        }
+        sheet.letter(e.label(), e.lettering(), x + SAMPLE + 8, y + 4.5, Anchor.START);
+    }
+}

@@ -1,0 +1,150 @@
+package soapstone.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Something on a sheet. The role is a class that says what of the part it is, such as {@code hole}; or empty. */
+sealed interface Shape {
+
+    Pen pen();
+
+    Box bounds();
+
+    Shape moved(double dx, double dy);
+
+    void write(StringBuilder out);
+
+    boolean isFinite();
+
+    /** Straight pieces of its line, for what lettering must not cross. */
+    List<Pt[]> pieces();
+
+    /** A line of straight and curved parts. */
+    record Stroke(Pen pen, Path path, String role) implements Shape {
+        @Override
+        public Box bounds() {
+            return path.bounds();
+        }
+
+        @Override
+        public Shape moved(double dx, double dy) {
+            return new Stroke(pen, path.moved(dx, dy), role);
+        }
+
+        @Override
+        public void write(StringBuilder out) {
+            out.append("<path").append(Svg.role(role)).append(" d=\"").append(path.data()).append("\"/>\n");
+        }
+
+        @Override
+        public boolean isFinite() {
+            return path.isFinite();
+        }
+
+        @Override
+        public List<Pt[]> pieces() {
+            return path.pieces();
+        }
+    }
+
+    /** A full circle. */
+    record Ring(Pen pen, Pt center, double radius, String role) implements Shape {
+        private static final int SIDES = 16;
+
+        @Override
+        public Box bounds() {
+            return Box.around(center, center).grown(radius);
+        }
+
+        @Override
+        public Shape moved(double dx, double dy) {
+            return new Ring(pen, center.plus(dx, dy), radius, role);
+        }
+
+        @Override
+        public void write(StringBuilder out) {
+            out.append("<circle").append(Svg.role(role)).append(" cx=\"").append(Svg.number(center.x())).append("\" cy=\"")
+                    .append(Svg.number(center.y())).append("\" r=\"").append(Svg.number(radius)).append("\"/>\n");
+        }
+
+        @Override
+        public boolean isFinite() {
+            return center.isFinite() && Double.isFinite(radius);
+        }
+
+        @Override
+        public List<Pt[]> pieces() {
+            List<Pt[]> out = new ArrayList<>();
+            for (int i = 0; i < SIDES; i++) {
+                out.add(new Pt[] {center.polar(radius, 360.0 * i / SIDES), center.polar(radius, 360.0 * (i + 1) / SIDES)});
+            }
+            return out;
+        }
+    }
+
+    /** An upright rectangle. */
+    record Plate(Pen pen, Box box, String role) implements Shape {
+        @Override
+        public Box bounds() {
+            return box;
+        }
+
+        @Override
+        public Shape moved(double dx, double dy) {
+            return new Plate(pen, box.moved(dx, dy), role);
+        }
+
+        @Override
+        public void write(StringBuilder out) {
+            out.append("<rect").append(Svg.role(role)).append(" x=\"").append(Svg.number(box.left())).append("\" y=\"")
+                    .append(Svg.number(box.top())).append("\" width=\"").append(Svg.number(box.width()))
+                    .append("\" height=\"").append(Svg.number(box.height())).append("\"/>\n");
+        }
+
+        @Override
+        public boolean isFinite() {
+            return box.isFinite();
+        }
+
+        @Override
+        public List<Pt[]> pieces() {
+            Pt a = new Pt(box.left(), box.top());
+            Pt b = new Pt(box.right(), box.top());
+            Pt c = new Pt(box.right(), box.bottom());
+            Pt d = new Pt(box.left(), box.bottom());
+            return List.of(new Pt[] {a, b}, new Pt[] {b, c}, new Pt[] {c, d}, new Pt[] {d, a});
+        }
+    }
+
+    /** One run of lettering; {@code room} is the box that it takes. */
+    record Text(Pen pen, String text, Pt at, Anchor anchor, Box room) implements Shape {
+        @Override
+        public Box bounds() {
+            return room;
+        }
+
+        @Override
+        public Shape moved(double dx, double dy) {
+            return new Text(pen, text, at.plus(dx, dy), anchor, room.moved(dx, dy));
+        }
+
+        @Override
+        public void write(StringBuilder out) {
+            out.append("<text x=\"").append(Svg.number(at.x())).append("\" y=\"").append(Svg.number(at.y())).append('"');
+            if (anchor != Anchor.START) {
+                out.append(" text-anchor=\"").append(anchor.word()).append('"');
+            }
+            out.append('>').append(Svg.escape(text)).append("</text>\n");
+        }
+
+        @Override
+        public boolean isFinite() {
+            return at.isFinite();
+        }
+
+        @Override
+        public List<Pt[]> pieces() {
+            return List.of();
+        }
+    }
+}

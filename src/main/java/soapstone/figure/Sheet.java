@@ -1,0 +1,147 @@
+package soapstone.figure;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A sheet under the hands of the drafter: shapes in layers, and a memory of where lettering stands and where thick lines
+ * run, so that the next lettering finds a free place. Coordinates may be negative until the layout moves all into place.
+ */
+final class Sheet {
+
+    private static final double MASK = 2;
+    private static final double CLEAR = 1.5;
+    private static final double CLEAR_OF_THICK = 4;
+
+    private final Map<Pen, List<Shape>> layers = new EnumMap<>(Pen.class);
+    private final List<Box> lettered = new ArrayList<>();
+    private final List<Box> kept = new ArrayList<>();
+    private final List<Pt[]> thick = new ArrayList<>();
+
+    void draw(Shape shape) {
+        layers.computeIfAbsent(shape.pen(), p -> new ArrayList<>()).add(shape);
+        if (shape.pen().isThick()) {
+            thick.addAll(shape.pieces());
+        }
+    }
+
+    void line(Pen pen, double x1, double y1, double x2, double y2) {
+        path(pen, Path.line(x1, y1, x2, y2));
+    }
+
+    void line(Pen pen, Pt a, Pt b) {
+        line(pen, a.x(), a.y(), b.x(), b.y());
+    }
+
+    void path(Pen pen, Path path) {
+        draw(new Shape.Stroke(pen, path, ""));
+    }
+
+    void path(Pen pen, Path path, String role) {
+        draw(new Shape.Stroke(pen, path, role));
+    }
+
+    void circle(Pen pen, Pt center, double radius, String role) {
+        draw(new Shape.Ring(pen, center, radius, role));
+    }
+
+    void plate(Pen pen, Box box, String role) {
+        draw(new Shape.Plate(pen, box, role));
+    }
+
+    /** A filled arrowhead, 9 by 3, with its tip at a point, pointing in a direction. */
+    void arrow(Pen pen, Pt tip, double degrees) {
+        Pt back = tip.polar(9, degrees + 180);
+        path(pen, Path.polygon(List.of(tip, back.polar(1.7, degrees + 90), back.polar(1.7, degrees - 90))));
+    }
+
+    /** Puts lettering on its mask, whether or not the place is free. */
+    Box letter(Label label, Lettering lettering, double x, double baseline, Anchor anchor) {
+        Box room = label.box(lettering, x, baseline, anchor);
+        if (label.isEmpty()) {
+            return room;
+        }
+        plate(Pen.MASK, new Box(room.left() - MASK, room.top() - 1, room.right() + MASK, room.bottom() + 1), "");
+        lettered.add(room);
+        runs(label, lettering, x, baseline, anchor, room);
+        return room;
+    }
+
+    private void runs(Label label, Lettering lettering, double x, double baseline, Anchor anchor, Box room) {
+        if (label.runs().size() == 1 && !label.isFramed()) {
+            draw(new Shape.Text(lettering.pen(), label.runs().get(0).text(), new Pt(x, baseline), anchor, room));
+            return;
+        }
+        double left = room.left();
+        double middle = (room.top() + room.bottom()) / 2;
+        for (Label.Run run : label.runs()) {
+            double width = run.width(lettering);
+            Box own = new Box(left, room.top(), left + width, room.bottom());
+            if (run.framed()) {
+                plate(Pen.FRAME, new Box(left, middle - Label.FRAME / 2, left + width, middle + Label.FRAME / 2), "");
+                draw(new Shape.Text(Pen.LETTER, run.text(), new Pt(left + width / 2, middle + 5), Anchor.MIDDLE, own));
+            } else {
+                draw(new Shape.Text(lettering.pen(), run.text(), new Pt(left, baseline), Anchor.START, own));
+            }
+            left += width + Label.air();
+        }
+    }
+
+    /** Puts lettering at the first of the spots that is free; false when none is. */
+    boolean letterFree(Label label, Lettering lettering, List<Spot> spots) {
+        for (Spot s : spots) {
+            if (isFree(label.box(lettering, s.x(), s.baseline(), s.anchor()))) {
+                letter(label, lettering, s.x(), s.baseline(), s.anchor());
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A place for lettering. */
+    record Spot(double x, double baseline, Anchor anchor) {}
+
+    /** No lettering, no kept place and no thick line in the box. */
+    boolean isFree(Box box) {
+        Box b = box.grown(CLEAR);
+        Box wide = box.grown(CLEAR_OF_THICK);
+        return lettered.stream().noneMatch(t -> t.overlaps(b.grown(1))) && kept.stream().noneMatch(k -> k.overlaps(b))
+                && thick.stream().noneMatch(p -> wide.isCrossedBy(p[0], p[1]));
+    }
+
+    /** Keeps later lettering out of a box. */
+    void keep(Box box) {
+        kept.add(box);
+    }
+
+    /** Puts a finished sheet onto this one. */
+    void add(Sheet other, double dx, double dy) {
+        other.layers.values().forEach(l -> l.forEach(s -> draw(s.moved(dx, dy))));
+        other.lettered.forEach(b -> lettered.add(b.moved(dx, dy)));
+        other.kept.forEach(b -> kept.add(b.moved(dx, dy)));
+    }
+
+    List<Shape> shapes(Pen pen) {
+        return Collections.unmodifiableList(layers.getOrDefault(pen, List.of()));
+    }
+
+    /** The room that all shapes take. */
+    Box bounds() {
+        Box b = Box.NOTHING;
+        for (List<Shape> layer : layers.values()) {
+            for (Shape s : layer) {
+                if (s.pen() != Pen.MASK) {
+                    b = b.union(s.bounds());
+                }
+            }
+        }
+        return b;
+    }
+
+    boolean isFinite() {
+        return layers.values().stream().allMatch(l -> l.stream().allMatch(Shape::isFinite));
+    }
+}

@@ -1,0 +1,60 @@
+package soapstone.figure;
+
+import soapstone.quantity.Units;
+import soapstone.quantity.UnitSystem;
+
+/**
+ * Prints sizes that only a drawing knows, such as a miss: inches in sixteenths (sixty-fourths when small), millimeters in
+ * whole or half steps. Sizes that somebody was given or gave come printed with their value.
+ */
+final class Sizes {
+
+    private static final int COARSE = 16;
+    private static final int FINE = 64;
+    private static final double SAME = 1e-6;
+
+    private Sizes() {}
+
+    /** A length of base units without its unit, such as {@code 3 3/4} or {@code 95.5}. */
+    static String length(double base, UnitSystem system) {
+        return system == UnitSystem.US ? inches(Math.abs(base)) : plain(base, Math.abs(base) < 10 ? 10 : 2);
+    }
+
+    /** The same with its unit. */
+    static String lengthWithUnit(double base, UnitSystem system) {
+        return length(base, system) + "\u00A0" + (system == UnitSystem.US ? Units.INCH : Units.MILLIMETER).symbol();
+    }
+
+    static String degrees(double degrees) {
+        return plain(degrees, 10) + "°";
+    }
+
+    /** Whether the printed length says exactly what the length is. */
+    static boolean isExact(double base, UnitSystem system) {
+        double step = system == UnitSystem.US ? 1.0 / (Math.abs(base) < 1 ? FINE : COARSE) : Math.abs(base) < 10 ? 0.1 : 0.5;
+        return Math.abs(base / step - Math.rint(base / step)) * step < SAME;
+    }
+
+    private static String inches(double inches) {
+        int parts = inches < 1 ? FINE : COARSE;
+        long all = Math.round(inches * parts);
+        if (all == 0) {
+            return inches == 0 ? "0" : "1/" + FINE;
+        }
+        long whole = all / parts;
+        long rest = all % parts;
+        while (rest > 0 && rest % 2 == 0) {
+            rest /= 2;
+            parts /= 2;
+        }
+        String fraction = rest == 0 ? "" : rest + "/" + parts;
+        return whole == 0 ? fraction : rest == 0 ? Long.toString(whole) : whole + "\u00A0" + fraction;
+    }
+
+    private static String plain(double v, int steps) {
+        double tenths = Math.round(Math.abs(v) * steps) * 10.0 / steps;
+        long whole = (long) (tenths / 10);
+        long rest = Math.round(tenths - whole * 10.0);
+        return rest == 0 ? Long.toString(whole) : whole + "." + rest;
+    }
+}

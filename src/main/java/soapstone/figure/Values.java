@@ -1,0 +1,105 @@
+package soapstone.figure;
+
+import java.util.List;
+import soapstone.quantity.Dimension;
+import soapstone.quantity.UnitSystem;
+
+/** Reads a drawing's input: amounts in base units of its system, labels as they are printed. */
+final class Values {
+
+    private static final int MOST_OF_A_COUNT = 100_000;
+
+    private final FigureInput input;
+
+    Values(FigureInput input) {
+        this.input = input;
+    }
+
+    UnitSystem system() {
+        return input.system();
+    }
+
+    boolean has(String name) {
+        return input.values().containsKey(name);
+    }
+
+    /** True when every argument that must be there is there, has the right shape and is a finite number. */
+    boolean suits(List<FigureArgument> arguments) {
+        return arguments.stream().allMatch(this::suits);
+    }
+
+    private boolean suits(FigureArgument argument) {
+        FigureValue v = input.values().get(argument.name());
+        if (v == null) {
+            return argument.optional();
+        }
+        boolean shape = argument.list() ? v.amounts().length > 0 : v.amounts().length == 1;
+        if (!shape || !v.unit().dimension().equals(argument.dimension())) {
+            return false;
+        }
+        for (double d : all(argument.name())) {
+            if (!Double.isFinite(d) || Math.abs(d) > 1e9) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A single amount in base units. */
+    double at(String name) {
+        return all(name)[0];
+    }
+
+    /** All amounts of a list in base units. */
+    double[] all(String name) {
+        FigureValue v = input.values().get(name);
+        double[] base = v.amounts();
+        for (int i = 0; i < base.length; i++) {
+            base[i] = v.unit().toBase(base[i], input.system());
+        }
+        return base;
+    }
+
+    /** A count as a whole number, kept between 0 and what can be worked with. */
+    int count(String name) {
+        return (int) Math.max(0, Math.min(MOST_OF_A_COUNT, Math.round(at(name))));
+    }
+
+    boolean isAsked(String name) {
+        return has(name) && input.values().get(name).isAsked();
+    }
+
+    /** What is printed for a value: its letter in a frame, its text, or nothing. */
+    Label label(String name) {
+        return label(name, 0);
+    }
+
+    /** What is printed for one value of a list. */
+    Label label(String name, int index) {
+        FigureValue v = input.values().get(name);
+        if (v == null) {
+            return Label.NONE;
+        }
+        if (v.isAsked()) {
+            return Label.letter(v.letter());
+        }
+        return index < v.texts().length ? Label.text(v.texts()[index]) : Label.NONE;
+    }
+
+    /** Whether something can be printed for it. */
+    boolean isTold(String name) {
+        return !label(name).isEmpty();
+    }
+
+    /** Whether lengths are printed with a unit behind them. */
+    boolean printsUnits() {
+        for (FigureValue v : input.values().values()) {
+            for (String text : v.texts()) {
+                if (v.unit().dimension().equals(Dimension.LENGTH) && text.chars().anyMatch(Character::isLetter)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,23 @@
+package soapstone.mark;
+
+import java.util.List;
+import soapstone.exercise.Ask;
+import soapstone.source.Message;
+
+/**
+ * The mark of one answer.
+ *
+ * @param fits     what would give the answer: one to three for {@link Verdict#SLIP}; the slip carried on, for
+ *                 {@link Verdict#CARRIED}, which was counted at the earlier ask
+ * @param families the families behind it, without repeats
+ * @param points   earned
+ * @param odds     the chance, 0 to 1, that a random wrong answer to this ask would be named as a single slip
+ * @param say      the verdict in a sentence
+ */
+public record AskMark(Ask ask, Typed typed, Verdict verdict, List<Fit> fits, List<String> families, double points, double odds, Message say) {
+
+    /** Whether the single slip that fits first is new here, and so counts. */
+    public boolean counts() {
+        return verdict == Verdict.SLIP && !fits.isEmpty() && fits.get(0).isSingle();
+    }
+}

@@ -1,0 +1,230 @@
+package soapstone.page;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.SimpleScalar;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModel;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateScalarModel;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import soapstone.quantity.UnitSystem;
+import soapstone.source.Message;
+
+/**
+ * View models to whole pages. Safe for many threads; templates are read when they are first used and kept.
+ *
+ * <p>A template sees the view as {@code v} and these methods, no others: {@code w(key, places…)} says a sentence,
+ * {@code b(key, places…)} says it with the places in bold, {@code say(message)} says a message, {@code keep(text)} holds
+ * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses.
+ */
+public final class Pages {
+
+    private static final String FOLDER = "/soapstone/templates";
+
+    /** Characters for private use: taken out of whatever is put in, so that only {@link #bold} sets them. */
+    private static final String OPEN = "\uE000";
+    private static final String CLOSE = "\uE001";
+
+    private final Configuration templates;
+    private final String assets;
+
+    /**
+     * @param assets where the site's own style sheets, fonts and scripts are found, ending in a slash; a link to each of
+     *               these is relative to it
+     * @param drawings whether there is a style sheet for drawings
+     */
+    public Pages(String assets, boolean drawings) {
+        this.assets = assets;
+        this.templates = locked();
+        templates.setSharedVariable("drawings", new SimpleScalar(drawings ? "drawing.css" : ""));
+    }
+
+    /** Templates can show what they are given and do nothing else. */
+    private static Configuration locked() {
+        Configuration c = new Configuration(Configuration.VERSION_2_3_34);
+        c.setTemplateLoader(new ClassTemplateLoader(Pages.class, FOLDER));
+        c.setObjectWrapper(new ViewWrapper());
+        c.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        c.setAPIBuiltinEnabled(false);
+        c.setNumberFormat("computer");
+        c.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        c.setLogTemplateExceptions(false);
+        c.setWrapUncheckedExceptions(true);
+        c.setDefaultEncoding(StandardCharsets.UTF_8.name());
+        c.setLocale(Locale.ROOT);
+        c.setLocalizedLookup(false);
+        c.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        return c;
+    }
+
+    public String front(Words words, FrontView view) {
+        return render(words, "front", view);
+    }
+
+    public String units(Words words, List<UnitSummary> view) {
+        return render(words, "units", view);
+    }
+
+    public String unit(Words words, UnitView view) {
+        return render(words, "unit", view);
+    }
+
+    public String sheet(Words words, SheetView view) {
+        String unit = view.exercise().unit();
+        String id = view.exercise().id();
+        UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+        return render(words, "sheet", view, Map.of(
+                "same", Address.sheet(unit, id, view.key()),
+                "fresh", Address.exercise(unit, id, view.key().units()),
+                "otherUnits", Address.exercise(unit, id, other),
+                "own", Address.bench(Reference.exercise(unit, id, view.exercise().title()), view.key().units())));
+    }
+
+    public String lessons(Words words, List<CourseUnit> view) {
+        return render(words, "lessons", view);
+    }
+
+    public String lesson(Words words, LessonView view) {
+        return render(words, "lesson", view);
+    }
+
+    public String formulas(Words words, List<FormulaTopic> view) {
+        return render(words, "formulas", view);
+    }
+
+    public String formula(Words words, FormulaView view) {
+        Reference self = Reference.formula(view.name(), view.says());
+        return render(words, "formula", view, Map.of("own", Address.bench(self, UnitSystem.US)));
+    }
+
+    public String bench(Words words, BenchView view) {
+        UnitSystem other = view.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+        return render(words, "bench", view, Map.of(
+                "here", Address.bench(view.of(), view.units()),
+                "otherUnits", Address.bench(view.of(), other)));
+    }
+
+    public String tables(Words words, List<Reference> view) {
+        return render(words, "tables", view);
+    }
+
+    public String table(Words words, TableView view) {
+        return render(words, "table", view);
+    }
+
+    public String cautions(Words words, List<Caution> view) {
+        return render(words, "cautions", view);
+    }
+
+    public String answers(Words words, AnswersView view) {
+        return render(words, "answers", view);
+    }
+
+    public String about(Words words, AboutView view) {
+        return render(words, "about", view);
+    }
+
+    /** The page for everything that went wrong. */
+    public String trouble(Words words, TroubleView view) {
+        return render(words, "trouble", view);
+    }
+
+    /**
+     * What a page says under the box, as plain text: for the script that says it while one types.
+     *
+     * @param marking whether the box stands on a sheet, where answers are marked later
+     */
+    public String reading(Words words, Answer answer, boolean marking) {
+        List<String> parts = new ArrayList<>();
+        boolean read = answer.state() == Answer.State.READ;
+        if (read) {
+            parts.add(words.say("answer.reads", List.of(answer.readAs())));
+        }
+        if (read && marking) {
+            parts.add(words.say("answer.not-marked", List.of()));
+        }
+        if (!answer.isReadable()) {
+            parts.add(words.say("answer.again", List.of()));
+        }
+        answer.says().forEach(sentence -> parts.add(words.say(sentence)));
+        return Shop.keepTogether(String.join(" ", parts));
+    }
+
+    private String render(Words words, String template, Object view) {
+        return render(words, template, view, Map.of());
+    }
+
+    private String render(Words words, String template, Object view, Map<String, String> addresses) {
+        Map<String, Object> root = new HashMap<>(addresses);
+        root.put("v", view);
+        root.put("assets", assets);
+        root.put("language", words.language());
+        root.putAll(methods(words));
+        StringWriter out = new StringWriter(16 * 1024);
+        try {
+            templates.getTemplate(template + ".ftlh").process(root, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(template, e);
+        } catch (TemplateException e) {
+            throw new IllegalStateException("template " + template, e);
+        }
+        return out.toString();
+    }
+
+    private static Map<String, TemplateMethodModelEx> methods(Words words) {
+        return Map.of(
+                "w", given -> Shop.keepTogether(words.say(text(given, 0), texts(given, 1))),
+                "b", given -> bold(words, text(given, 0), texts(given, 1)),
+                "say", given -> Shop.keepTogether(words.say(part(given, 0, Message.class))),
+                "keep", given -> Shop.keepTogether(text(given, 0)),
+                "to", given -> Address.of(part(given, 0, Reference.class)),
+                "bench", given -> Address.bench(part(given, 0, Reference.class), UnitSystem.valueOf(text(given, 1))),
+                "practise", given -> exercise(part(given, 0, ExerciseLink.class)));
+    }
+
+    private static String exercise(ExerciseLink link) {
+        return Address.exercise(link.unit(), link.id());
+    }
+
+    /** A sentence with its places in bold, as markup. The marks for bold go through the escaping untouched. */
+    private static TemplateModel bold(Words words, String key, List<String> places) throws TemplateModelException {
+        List<String> marked = places.stream().map(p -> OPEN + p + CLOSE).toList();
+        String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(Shop.keepTogether(words.say(key, marked)));
+        return HTMLOutputFormat.INSTANCE.fromMarkup(escaped.replace(OPEN, "<b>").replace(CLOSE, "</b>"));
+    }
+
+    private static String text(List<?> given, int at) throws TemplateModelException {
+        Object model = given.get(at);
+        if (model instanceof TemplateScalarModel scalar) {
+            return scalar.getAsString().replace(OPEN, "").replace(CLOSE, "");
+        }
+        return String.valueOf(model);
+    }
+
+    private static List<String> texts(List<?> given, int from) throws TemplateModelException {
+        List<String> texts = new ArrayList<>();
+        for (int i = from; i < given.size(); i++) {
+            texts.add(text(given, i));
+        }
+        return texts;
+    }
+
+    private static <T extends Record> T part(List<?> given, int at, Class<T> type) throws TemplateModelException {
+        Optional<T> part = ViewWrapper.behind(given.get(at), type);
+        return part.orElseThrow(() -> new TemplateModelException("a " + type.getSimpleName() + " is wanted here"));
+    }
+}

@@ -1,0 +1,138 @@
+package soapstone.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import soapstone.source.Message;
+
+/**
+ * The sentences of one language, from {@code soapstone/words/<room>_<language>.properties}. Every room of the house
+ * that says something to people has its own file; here they lie together. A sentence has places {@code {0}}, {@code {1}}
+ * …, and nothing else in it is special: apostrophes and quotes mean feet and inches here. What is put in a place may be
+ * the name of another sentence with an {@code @} before it.
+ *
+ * <p>A language that lacks a sentence falls back to English; English lacking it is a fault, and shows as the key itself.
+ */
+public final class Words {
+
+    /** The rooms that have words. A room whose file is not there yet has nothing to say. */
+    static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk");
+
+    private static final String VERBATIM = "verbatim";
+    private static final String ENGLISH = "en";
+
+    private final String language;
+    private final Map<String, String> sentences;
+
+    private Words(String language, Map<String, String> sentences) {
+        this.language = language;
+        this.sentences = Collections.unmodifiableMap(sentences);
+    }
+
+    /** The words of a language such as {@code en}, with English where it has none of its own. */
+    public static Words of(String language) {
+        Map<String, String> all = new TreeMap<>();
+        ROOMS.forEach(room -> all.putAll(file(room, ENGLISH)));
+        if (!language.equals(ENGLISH)) {
+            ROOMS.forEach(room -> all.putAll(file(room, language)));
+        }
+        return new Words(language, all);
+    }
+
+    /** Whether pages can be had in that language. */
+    public static boolean speaks(String language) {
+        return language.matches("[a-z]{2}") && !file("page", language).isEmpty();
+    }
+
+    /** A bank's own text where a message is wanted. */
+    public static Message verbatim(String text) {
+        return Message.of(VERBATIM, text);
+    }
+
+    /** The sentences of one room's file, in its order of keys; empty when there is no such file. */
+    static Map<String, String> file(String room, String language) {
+        String path = "/soapstone/words/" + room + "_" + language + ".properties";
+        try (InputStream in = Words.class.getResourceAsStream(path)) {
+            if (in == null) {
+                return Map.of();
+            }
+            Properties read = new Properties();
+            read.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            Map<String, String> sentences = new LinkedHashMap<>();
+            read.stringPropertyNames().stream().sorted().forEach(k -> sentences.put(k, read.getProperty(k)));
+            return sentences;
+        } catch (IOException e) {
+            throw new UncheckedIOException(path, e);
+        }
+    }
+
+    public String language() {
+        return language;
+    }
+
+    public boolean has(String key) {
+        return sentences.containsKey(key);
+    }
+
+    /** The sentence of a message with its places filled. */
+    public String say(Message message) {
+        if (message.key().equals(VERBATIM)) {
+            return String.join(" ", message.with());
+        }
+        return say(message.key(), message.with());
+    }
+
+    /** The sentence of that key with its places filled; the key itself when there is none. */
+    public String say(String key, List<String> with) {
+        String sentence = sentences.get(key);
+        return sentence == null ? key : fill(sentence, with.stream().map(this::named).toList());
+    }
+
+    /** What is put in may name a sentence itself: {@code @dimension.length}. Anything else is put in as it is. */
+    private String named(String text) {
+        return text.startsWith("@") ? sentences.getOrDefault(text.substring(1), text) : text;
+    }
+
+    private static String fill(String sentence, List<String> with) {
+        StringBuilder out = new StringBuilder();
+        int at = 0;
+        while (at < sentence.length()) {
+            int place = placeAt(sentence, at);
+            if (place >= 0 && place < with.size()) {
+                out.append(with.get(place));
+                at += 3;
+            } else {
+                out.append(sentence.charAt(at++));
+            }
+        }
+        return out.toString();
+    }
+
+    /** The number of a place {@code {n}} that begins here, or -1. */
+    private static int placeAt(String sentence, int at) {
+        boolean shaped = at + 2 < sentence.length() && sentence.charAt(at) == '{' && sentence.charAt(at + 2) == '}';
+        return shaped ? Character.digit(sentence.charAt(at + 1), 10) : -1;
+    }
+
+    /** The places of a sentence, for the tests that compare languages. */
+    static List<Integer> places(String sentence) {
+        List<Integer> found = new ArrayList<>();
+        for (int at = 0; at < sentence.length(); at++) {
+            int place = placeAt(sentence, at);
+            if (place >= 0 && !found.contains(place)) {
+                found.add(place);
+            }
+        }
+        Collections.sort(found);
+        return found;
+    }
+}

@@ -1,0 +1,66 @@
+package soapstone.variant;
+
+import java.util.List;
+import soapstone.exercise.Ask;
+import soapstone.exercise.Exercise;
+import soapstone.exercise.Model;
+import soapstone.exercise.Slip;
+import soapstone.expression.Frame;
+import soapstone.quantity.UnitSystem;
+
+/**
+ * One draw of an exercise's numbers, with the whole working done. The same exercise (by fingerprint), unit system and
+ * seed give the same variant for ever. The frames inside are not changed after the draw.
+ */
+public final class Variant {
+
+    private final Exercise exercise;
+    private final Model model;
+    private final long seed;
+    private final int attempt;
+    private final Frame right;
+    private final List<Outcome> outcomes;
+
+    /** What a slip gives at an ask in this draw: {@code theirs} is the run with the slip put in. */
+    public record Outcome(Slip slip, Ask ask, Effect effect, Frame theirs) {}
+
+    Variant(Exercise exercise, Model model, long seed, int attempt, Frame right, List<Outcome> outcomes) {
+        this.exercise = exercise;
+        this.model = model;
+        this.seed = seed;
+        this.attempt = attempt;
+        this.right = right;
+        this.outcomes = outcomes;
+    }
+
+    public Exercise exercise() {
+        return exercise;
+    }
+
+    public Model model() {
+        return model;
+    }
+
+    public UnitSystem system() {
+        return model.system();
+    }
+
+    public long seed() {
+        return seed;
+    }
+
+    /** Which try of the seed was taken. */
+    public int attempt() {
+        return attempt;
+    }
+
+    /** The right run: read it, never set it. */
+    public Frame right() {
+        return right;
+    }
+
+    /** Every slip at every ask, in the order of the bank. */
+    public List<Outcome> outcomes() {
+        return outcomes;
+    }
+}

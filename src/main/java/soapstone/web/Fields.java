@@ -1,0 +1,116 @@
+package soapstone.web;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.io.ByteArrayOutputStream;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * The fields of a query or a form, read strictly: UTF-8 only, no field twice, no control characters but line ends, and
+ * no more and no longer than a page of ours could send.
+ */
+final class Fields {
+
+    static final int MOST = 200;
+    static final int LONGEST = 2000;
+    private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]|\\p{Cn}");
+
+    private final Map<String, String> fields;
+
+    private Fields(Map<String, String> fields) {
+        this.fields = Collections.unmodifiableMap(fields);
+    }
+
+    /**
+     * Reads {@code name=value&name=value}.
+     *
+     * @param encoded the query or the form's body; null for none
+     * @throws Trouble 400 when it is not well formed, 413 when it is too much
+     */
+    static Fields parse(String encoded) {
+        Map<String, String> found = new LinkedHashMap<>();
+        if (encoded != null && !encoded.isEmpty()) {
+            String[] pairs = encoded.split("&", MOST + 2);
+            if (pairs.length > MOST) {
+                throw Trouble.of(413);
+            }
+            for (String pair : pairs) {
+                put(found, pair);
+            }
+        }
+        return new Fields(found);
+    }
+
+    private static void put(Map<String, String> found, String pair) {
+        if (pair.isEmpty()) {
+            return;
+        }
+        int equals = pair.indexOf('=');
+        String name = decode(equals < 0 ? pair : pair.substring(0, equals));
+        String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
+        if (value.length() > LONGEST) {
+            throw Trouble.of(413);
+        }
+        if (found.put(name, value) != null || CONTROLS.matcher(name + value).find()) {
+            throw Trouble.of(400);
+        }
+    }
+
+    private static String decode(String encoded) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(encoded.length());
+        for (int at = 0; at < encoded.length(); at++) {
+            char c = encoded.charAt(at);
+            if (c == '%') {
+                bytes.write(hex(encoded, at + 1));
+                at += 2;
+            } else if (c < 0x80) {
+                bytes.write(c == '+' ? ' ' : c);
+            } else {
+                throw Trouble.of(400);
+            }
+        }
+        return utf8(bytes.toByteArray());
+    }
+
+    private static int hex(String encoded, int at) {
+        int high = at + 1 < encoded.length() ? Character.digit(encoded.charAt(at), 16) : -1;
+        int low = at + 1 < encoded.length() ? Character.digit(encoded.charAt(at + 1), 16) : -1;
+        if (high < 0 || low < 0) {
+            throw Trouble.of(400);
+        }
+        return high << 4 | low;
+    }
+
+    private static String utf8(byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        } catch (CharacterCodingException e) {
+            throw Trouble.of(400);
+        }
+    }
+
+    Optional<String> get(String name) {
+        return Optional.ofNullable(fields.get(name));
+    }
+
+    /** The value, or an empty text. */
+    String text(String name) {
+        return fields.getOrDefault(name, "");
+    }
+
+    /** The fields whose names begin so, by the rest of their names. */
+    Map<String, String> startingWith(String prefix) {
+        Map<String, String> some = new LinkedHashMap<>();
+        fields.forEach((name, value) -> {
+            if (name.startsWith(prefix)) {
+                some.put(name.substring(prefix.length()), value);
+            }
+        });
+        return some;
+    }
+}

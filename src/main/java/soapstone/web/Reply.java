@@ -1,0 +1,46 @@
+package soapstone.web;
+
+import java.nio.charset.StandardCharsets;
+
+/**
+ * What goes back.
+ *
+ * @param status   of HTTP
+ * @param type     content type
+ * @param cache    for the header Cache-Control
+ * @param location where to go instead; empty for none
+ * @param body     bytes
+ */
+record Reply(int status, String type, String cache, String location, byte[] body) {
+
+    static final String HTML = "text/html;charset=utf-8";
+
+    static Reply page(String html) {
+        return new Reply(200, HTML, SafeHeaders.NO_STORE, "", html.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static Reply json(String json) {
+        return new Reply(200, "application/json;charset=utf-8", SafeHeaders.NO_STORE, "",
+                json.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Always to a path of this site, so never away from it. */
+    static Reply goTo(String path) {
+        return moved(302, path);
+    }
+
+    static Reply movedFor(String path) {
+        return moved(301, path);
+    }
+
+    private static Reply moved(int status, String path) {
+        if (!path.startsWith("/") || path.startsWith("//")) {
+            throw new IllegalArgumentException(path);
+        }
+        return new Reply(status, HTML, SafeHeaders.NO_STORE, path, new byte[0]);
+    }
+
+    static Reply asset(String type, byte[] body) {
+        return new Reply(200, type, "public, max-age=31536000, immutable", "", body);
+    }
+}

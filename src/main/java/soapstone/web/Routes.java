@@ -1,0 +1,93 @@
+package soapstone.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * A table of addresses. A pattern is a path whose parts are fixed words or names in braces:
+ * {@code /exercises/{unit}/{id}}. HEAD goes where GET goes.
+ */
+final class Routes {
+
+    /** What is done for a visit. */
+    interface Action extends Function<Visit, Reply> {}
+
+    /**
+     * A route that fits a path.
+     *
+     * @param action what to do
+     * @param parts  what stands at the names of the pattern
+     */
+    record Match(Action action, Map<String, String> parts) {}
+
+    private record Route(String method, List<String> pattern, Action action) {
+
+        Optional<Map<String, String>> parts(List<String> path) {
+            if (path.size() != pattern.size()) {
+                return Optional.empty();
+            }
+            Map<String, String> parts = new LinkedHashMap<>();
+            for (int i = 0; i < path.size(); i++) {
+                String word = pattern.get(i);
+                if (word.startsWith("{")) {
+                    parts.put(word.substring(1, word.length() - 1), path.get(i));
+                } else if (!word.equals(path.get(i))) {
+                    return Optional.empty();
+                }
+            }
+            return Optional.of(parts);
+        }
+    }
+
+    private final List<Route> routes = new ArrayList<>();
+
+    Routes get(String pattern, Action action) {
+        routes.add(new Route("GET", split(pattern), action));
+        return this;
+    }
+
+    Routes post(String pattern, Action action) {
+        routes.add(new Route("POST", split(pattern), action));
+        return this;
+    }
+
+    /**
+     * The first route that fits.
+     *
+     * @throws Trouble 404 when no pattern fits, 405 when none of those that fit takes the method
+     */
+    Match find(String method, String path) {
+        List<String> words = split(path);
+        Set<String> allowed = new LinkedHashSet<>();
+        for (Route route : routes) {
+            Optional<Map<String, String>> parts = route.parts(words);
+            if (parts.isPresent() && route.method().equals(method.equals("HEAD") ? "GET" : method)) {
+                return new Match(route.action(), parts.get());
+            }
+            parts.ifPresent(p -> allow(allowed, route.method()));
+        }
+        throw allowed.isEmpty() ? Trouble.of(404) : Trouble.method(String.join(", ", allowed));
+    }
+
+    private static void allow(Set<String> allowed, String method) {
+        allowed.add(method);
+        if (method.equals("GET")) {
+            allowed.add("HEAD");
+        }
+    }
+
+    /** Each address with its methods, for a test that walks through all of them. */
+    List<String> all() {
+        return routes.stream().map(r -> r.method() + " /" + String.join("/", r.pattern())).toList();
+    }
+
+    private static List<String> split(String path) {
+        return path.equals("/") ? List.of() : List.of(path.substring(1).split("/", -1));
+    }
+}

@@ -1,0 +1,120 @@
+package soapstone.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.LongSupplier;
+import soapstone.page.Address;
+import soapstone.page.Answer;
+import soapstone.page.AnswersView;
+import soapstone.page.Pages;
+import soapstone.page.SheetKey;
+import soapstone.page.SheetView;
+import soapstone.quantity.UnitSystem;
+
+/** The guest's site: which page stands at which address. */
+final class Site {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Desk desk;
+    private final Pages pages;
+    private final Assets assets;
+    private final LongSupplier seeds;
+
+    Site(Desk desk, Pages pages, Assets assets, LongSupplier seeds) {
+        this.desk = desk;
+        this.pages = pages;
+        this.assets = assets;
+        this.seeds = seeds;
+    }
+
+    Routes routes() {
+        return new Routes()
+                .get("/", v -> page(pages.front(v.words(), desk.front())))
+                .get("/units", v -> page(pages.units(v.words(), desk.units())))
+                .get("/units/{unit}", v -> page(desk.unit(v.part("unit")), u -> pages.unit(v.words(), u)))
+                .get("/exercises/{unit}/{id}", this::exercise)
+                .post("/exercises/{unit}/{id}", this::answer)
+                .get("/lessons", v -> page(pages.lessons(v.words(), desk.lessons())))
+                .get("/lessons/{id}", v -> page(desk.lesson(v.part("id")), l -> pages.lesson(v.words(), l)))
+                .get("/formulas", v -> page(pages.formulas(v.words(), desk.formulas())))
+                .get("/formulas/{name}", v -> page(desk.formula(v.part("name")), f -> pages.formula(v.words(), f)))
+                .get("/bench/formula/{name}", this::formulaBench)
+                .post("/bench/formula/{name}", this::formulaBench)
+                .get("/bench/{unit}/{id}", this::bench)
+                .post("/bench/{unit}/{id}", this::bench)
+                .get("/tables", v -> page(pages.tables(v.words(), desk.tables())))
+                .get("/tables/{name}", v -> page(desk.table(v.part("name")), t -> pages.table(v.words(), t)))
+                .get("/cautions", v -> page(pages.cautions(v.words(), desk.cautions())))
+                .get("/answers", v -> page(pages.answers(v.words(), desk.answers())))
+                .post("/answers", this::tryAnswer)
+                .post("/read-answer", this::readAnswer)
+                .get("/about", v -> page(pages.about(v.words(), desk.about())))
+                .get("/site/{hash}/{name}", assets::file);
+    }
+
+    private static Reply page(String html) {
+        return Reply.page(html);
+    }
+
+    private static <V> Reply page(Optional<V> view, Function<V, String> html) {
+        return Reply.page(html.apply(view.orElseThrow(() -> Trouble.of(404))));
+    }
+
+    /** Without a sheet number: draws a fresh one and goes to it. */
+    private Reply exercise(Visit v) {
+        if (v.hasSeed()) {
+            return sheet(v, desk.sheet(v.part("unit"), v.part("id"), v.key()));
+        }
+        UnitSystem units = v.units();
+        String fingerprint = desk.fingerprint(v.part("unit"), v.part("id"), units).orElseThrow(() -> Trouble.of(404));
+        SheetKey fresh = new SheetKey(seeds.getAsLong(), units, fingerprint);
+        return Reply.goTo(Address.sheet(v.part("unit"), v.part("id"), fresh));
+    }
+
+    /** Nothing is marked that was not read back as it stands. */
+    private Reply answer(Visit v) {
+        boolean mark = v.form().text("action").equals("mark") && v.wasReadBack();
+        return sheet(v, mark
+                ? desk.mark(v.part("unit"), v.part("id"), v.key(), v.typed())
+                : desk.read(v.part("unit"), v.part("id"), v.key(), v.typed()));
+    }
+
+    private Reply sheet(Visit v, Optional<SheetView> view) {
+        return page(view, sheet -> pages.sheet(v.words(), sheet));
+    }
+
+    private Reply bench(Visit v) {
+        return page(desk.bench(v.part("unit"), v.part("id"), v.units(), v.typed()), b -> pages.bench(v.words(), b));
+    }
+
+    private Reply formulaBench(Visit v) {
+        return page(desk.formulaBench(v.part("name"), v.units(), v.typed()), b -> pages.bench(v.words(), b));
+    }
+
+    private Reply tryAnswer(Visit v) {
+        String reads = v.form().text("way");
+        Answer answer = desk.reading(reads, v.form().text("typed")).orElseThrow(() -> Trouble.of(400));
+        AnswersView view = desk.answers();
+        AnswersView tried = new AnswersView(view.groups(), view.ways(), Optional.of(new AnswersView.Tried(reads, answer)));
+        return page(pages.answers(v.words(), tried));
+    }
+
+    /** For the script: how a text reads. */
+    private Reply readAnswer(Visit v) {
+        Answer answer = desk.reading(v.form().text("reads"), v.form().text("typed"))
+                .orElseThrow(() -> Trouble.of(400));
+        Map<String, String> json = new LinkedHashMap<>();
+        json.put("state", answer.state().name());
+        json.put("text", pages.reading(v.words(), answer, v.form().get("marking").isPresent()));
+        try {
+            return Reply.json(JSON.writeValueAsString(json));
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("texts make JSON", e);
+        }
+    }
+}

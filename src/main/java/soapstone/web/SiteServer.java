@@ -1,0 +1,106 @@
+package soapstone.web;
+
+import org.eclipse.jetty.ee11.servlet.ServletContextHandler;
+import org.eclipse.jetty.ee11.servlet.ServletHolder;
+import org.eclipse.jetty.http.HttpCompliance;
+import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.handler.QoSHandler;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import soapstone.page.Pages;
+
+/**
+ * The running site.
+ *
+ * <p>A request passes three doors: one that waits for the whole form without holding a thread, one that lets only so many
+ * in at once, and the servlet with the routes. Whatever is refused at a door gets the same small page.
+ */
+public final class SiteServer implements AutoCloseable {
+
+    private static final int THREADS_BESIDE = 8;
+    private static final int MOST_CONNECTIONS = 2000;
+    private static final int HEADER_BYTES = 8 * 1024;
+    private static final long STOP_MILLIS = 2000;
+
+    private final Server server;
+    private final ServerConnector connector;
+
+    private SiteServer(Server server, ServerConnector connector) {
+        this.server = server;
+        this.connector = connector;
+    }
+
+    /** Starts the site and returns when it takes requests. */
+    public static SiteServer start(Settings settings, Desk desk) throws Exception {
+        Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
+        ServerConnector connector = connector(server, settings);
+        connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
+        server.addConnector(connector);
+        server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
+        server.setStopTimeout(STOP_MILLIS);
+
+        Languages languages = new Languages();
+        Assets assets = new Assets();
+        Pages pages = new Pages(assets.path(), assets.has(Assets.DRAWING));
+        TroublePages troubles = new TroublePages(desk, pages);
+        PlainErrors errors = new PlainErrors(status -> troubles.of(status, languages.english()));
+        server.setErrorHandler(errors);
+        Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
+        server.setHandler(new FormDoor(
+                crowd(settings, context(new SiteServlet(routes, troubles, languages), errors)), settings.whole()));
+        server.start();
+        return new SiteServer(server, connector);
+    }
+
+    private static ServerConnector connector(Server server, Settings settings) {
+        HttpConfiguration http = new HttpConfiguration();
+        http.setSendServerVersion(false);
+        http.setSendXPoweredBy(false);
+        http.setRequestHeaderSize(HEADER_BYTES);
+        http.setHttpCompliance(HttpCompliance.RFC9110);
+        http.setUriCompliance(UriCompliance.DEFAULT);
+        http.setIdleTimeout(settings.idle().toMillis());
+        http.addCustomizer(new SafeHeaders());
+        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        connector.setHost(settings.host().isEmpty() ? null : settings.host());
+        connector.setPort(settings.port());
+        connector.setIdleTimeout(settings.idle().toMillis());
+        connector.setAcceptQueueSize(256);
+        return connector;
+    }
+
+    private static QoSHandler crowd(Settings settings, Handler next) {
+        QoSHandler crowd = new QoSHandler(next);
+        crowd.setMaxRequestCount(settings.atOnce());
+        crowd.setMaxSuspendedRequestCount(settings.waiting());
+        crowd.setMaxSuspend(settings.patience());
+        return crowd;
+    }
+
+    private static ServletContextHandler context(SiteServlet servlet, PlainErrors errors) {
+        ServletContextHandler context = new ServletContextHandler("/", ServletContextHandler.NO_SESSIONS | ServletContextHandler.NO_SECURITY);
+        context.setErrorHandler(errors);
+        context.addServlet(new ServletHolder(servlet), "/");
+        return context;
+    }
+
+    /** The port that it listens on. */
+    public int port() {
+        return connector.getLocalPort();
+    }
+
+    /** Waits until the site is closed. */
+    public void join() throws InterruptedException {
+        server.join();
+    }
+
+    @Override
+    public void close() throws Exception {
+        server.stop();
+    }
+}

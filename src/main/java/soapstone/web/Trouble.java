@@ -1,0 +1,51 @@
+package soapstone.web;
+
+import java.util.List;
+import soapstone.source.Message;
+
+/** Why a request gets no page: a status, and what the page about it says. */
+final class Trouble extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final int status;
+    private final transient List<Message> says;
+    private final String allow;
+
+    private Trouble(int status, String allow, Message... says) {
+        super("status " + status, null, false, false);
+        this.status = status;
+        this.allow = allow;
+        this.says = List.of(says);
+    }
+
+    static Trouble of(int status) {
+        return new Trouble(status, "", usual(status));
+    }
+
+    static Trouble saying(int status, String key) {
+        return new Trouble(status, "", Message.of(key));
+    }
+
+    /** The address is known, the method is not one of these. */
+    static Trouble method(String allow) {
+        return new Trouble(405, allow, usual(405));
+    }
+
+    static Message usual(int status) {
+        return Message.of("trouble." + status + "-says");
+    }
+
+    int status() {
+        return status;
+    }
+
+    List<Message> says() {
+        return says;
+    }
+
+    /** For a header; empty unless the method was wrong. */
+    String allow() {
+        return allow;
+    }
+}

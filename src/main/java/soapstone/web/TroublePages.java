@@ -1,0 +1,56 @@
+package soapstone.web;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import soapstone.page.Pages;
+import soapstone.page.Reference;
+import soapstone.page.TroubleView;
+import soapstone.page.Words;
+import soapstone.source.Message;
+
+/** One table from what went wrong to status and page. No page tells what the machine inside is. */
+final class TroublePages {
+
+    private static final int BROKEN = 500;
+    private static final int NOT_FOUND = 404;
+
+    private final Desk desk;
+    private final Pages pages;
+
+    TroublePages(Desk desk, Pages pages) {
+        this.desk = desk;
+        this.pages = pages;
+    }
+
+    Reply of(Throwable failure, String path, Words words) {
+        if (failure instanceof Trouble trouble) {
+            return page(words, trouble.status(), trouble.says(), path);
+        }
+        if (failure instanceof Desk.NoDraw) {
+            return page(words, NOT_FOUND, List.of(Message.of("trouble.no-draw")), path);
+        }
+        return page(words, BROKEN, List.of(Trouble.usual(BROKEN)), path);
+    }
+
+    /** For a status that was found before a page of ours was asked. */
+    Reply of(int status, Words words) {
+        int known = words.has("trouble." + status) ? status : status < BROKEN ? 400 : BROKEN;
+        Reply reply = page(words, known, List.of(Trouble.usual(known)), "");
+        return new Reply(status, reply.type(), reply.cache(), "", reply.body());
+    }
+
+    private Reply page(Words words, int status, List<Message> says, String path) {
+        List<Reference> near = status == NOT_FOUND ? near(path) : List.of();
+        String html = pages.trouble(words, new TroubleView(status, says, near));
+        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", html.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Near names are a kindness: when they cannot be had, the page stands without them. */
+    private List<Reference> near(String path) {
+        try {
+            return NearPages.to(path, desk.contents());
+        } catch (RuntimeException e) {
+            return List.of();
+        }
+    }
+}

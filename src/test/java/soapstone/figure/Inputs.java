@@ -1,0 +1,87 @@
+package soapstone.figure;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import soapstone.quantity.Unit;
+import soapstone.quantity.Units;
+import soapstone.quantity.UnitSystem;
+
+/** Builds inputs of drawings for tests. */
+final class Inputs {
+
+    private final String kind;
+    private final UnitSystem system;
+    private final Map<String, FigureValue> values = new LinkedHashMap<>();
+
+    private Inputs(String kind, UnitSystem system) {
+        this.kind = kind;
+        this.system = system;
+    }
+
+    static Inputs of(String kind) {
+        return new Inputs(kind, UnitSystem.US);
+    }
+
+    static Inputs of(String kind, UnitSystem system) {
+        return new Inputs(kind, system);
+    }
+
+    Inputs length(String name, double... amounts) {
+        return put(name, system == UnitSystem.US ? Units.INCH : Units.MILLIMETER, amounts);
+    }
+
+    Inputs number(String name, double amount) {
+        return put(name, Units.ONE, amount);
+    }
+
+    Inputs angle(String name, double... amounts) {
+        return put(name, Units.DEGREE, amounts);
+    }
+
+    Inputs put(String name, Unit unit, double... amounts) {
+        String[] texts = Arrays.stream(amounts).mapToObj(a -> print(a, unit)).toArray(String[]::new);
+        values.put(name, new FigureValue(amounts, unit, texts, null));
+        return this;
+    }
+
+    Inputs texts(String name, String... texts) {
+        FigureValue v = values.get(name);
+        values.put(name, new FigureValue(v.amounts(), v.unit(), texts, v.letter()));
+        return this;
+    }
+
+    /** Asks a value that is there already. */
+    Inputs ask(String name, String letter) {
+        FigureValue v = values.get(name);
+        values.put(name, new FigureValue(v.amounts(), v.unit(), v.texts(), letter));
+        return this;
+    }
+
+    Inputs without(String name) {
+        values.remove(name);
+        return this;
+    }
+
+    /** A copy to change. */
+    Inputs copy() {
+        Inputs other = new Inputs(kind, system);
+        other.values.putAll(values);
+        return other;
+    }
+
+    FigureInput build() {
+        return new FigureInput(kind, values, system);
+    }
+
+    private String print(double amount, Unit unit) {
+        if (unit == Units.INCH || unit == Units.MILLIMETER) {
+            return (amount < 0 ? "−" : "") + Sizes.length(amount, system);
+        }
+        if (unit == Units.DEGREE) {
+            return (amount < 0 ? "−" : "") + Sizes.degrees(amount);
+        }
+        String plain = amount == Math.rint(amount) ? Long.toString((long) amount) : Double.toString(Math.round(amount * 1000) / 1000.0);
+        return unit == Units.ONE ? plain : plain + "\u00A0" + unit.symbol();
+    }
+}
