@@ -234,7 +234,7 @@ final class Planner {
             return fault(pair.at(), "'" + pair.sign() + "' joins " + told(odd), "Conditions on both sides, such as a > b");
         }
         boolean and = pair.sign().equals("and");
-        return both(Type.TRUTH, Arithmetic.combine((a, b) -> and ? a * b : Math.max(a, b), left.code(), right.code()), left, right);
+        return both(Type.TRUTH, Arithmetic.combine(Arithmetic.logic(and), left.code(), right.code()), left, right);
     }
 
     private Planned comparison(Node.Pair pair, Planned left, Planned right) {
@@ -254,8 +254,7 @@ final class Planner {
         if (a != null && b != null && a.stream().noneMatch(b::contains)) {
             return fault(pair.right().at(), "these labels are never the same: " + a + " and " + b, "One of " + a);
         }
-        boolean same = pair.sign().equals("==");
-        return both(Type.TRUTH, Arithmetic.combine((x, y) -> Arithmetic.truth((x == y) == same), left.code(), right.code()), left, right);
+        return both(Type.TRUTH, Arithmetic.combine(Arithmetic.sameness(pair.sign().equals("==")), left.code(), right.code()), left, right);
     }
 
     private Planned call(Node.Call call) {
@@ -357,10 +356,15 @@ final class Planner {
                 bound = new HashMap<>(inner);
                 Planned when = plan(swap.when());
                 condition(when);
-                return choose(when, theirs, lines(formula.lines(), inner));
+                return choose(settled(when), theirs, lines(formula.lines(), inner));
             }
         }
         return lines(formula.lines(), inner);
+    }
+
+    /** Where it is not known whether a slip makes sense, the formula stands as it is. */
+    private static Planned settled(Planned when) {
+        return when.failed() ? when : new Planned(when.type(), Arithmetic.apply(t -> Arithmetic.truth(t == 1), when.code()), when.reads());
     }
 
     private void condition(Planned when) {
@@ -405,12 +409,19 @@ final class Planner {
         return new Planned(type, new Code() {
             @Override
             double number(Frame f) {
-                return condition.truth(f) ? a.number(f) : b.number(f);
+                double c = condition.number(f);
+                return c == 1 ? a.number(f) : c == 0 ? b.number(f) : f.undefined("a condition is not defined");
             }
 
             @Override
             double[] list(Frame f) {
-                return condition.truth(f) ? a.list(f) : b.list(f);
+                double c = condition.number(f);
+                return c == 1 ? a.list(f) : c == 0 ? b.list(f) : undefined(f);
+            }
+
+            private double[] undefined(Frame f) {
+                f.undefined("a condition is not defined");
+                return null;
             }
         }, when.reads() | yes.reads() | no.reads());
     }
