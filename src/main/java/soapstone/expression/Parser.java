@@ -15,7 +15,8 @@ public final class Parser {
     /** The deepest nesting of brackets, calls and signs. */
     public static final int DEEPEST = 40;
 
-    private static final Map<String, Integer> STRENGTH = Map.ofEntries(Map.entry("=", 1), Map.entry("or", 2),
+    /** How strongly an operator binds: the higher, the closer. */
+    static final Map<String, Integer> STRENGTH = Map.ofEntries(Map.entry("=", 1), Map.entry("or", 2),
             Map.entry("and", 3), Map.entry("<", 5), Map.entry("<=", 5), Map.entry(">", 5), Map.entry(">=", 5),
             Map.entry("==", 5), Map.entry("!=", 5), Map.entry("+", 6), Map.entry("-", 6), Map.entry("*", 7),
             Map.entry("/", 7), Map.entry("^", 9));
