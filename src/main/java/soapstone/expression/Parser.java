@@ -92,7 +92,8 @@ public final class Parser {
 
     private String hint(Token token) {
         if (token.kind() == Token.Kind.BAD) {
-            return token.text().startsWith("\"") ? "The label has no closing \"" : "This sign is not of the language";
+            boolean number = Character.isDigit(token.text().charAt(0)) || token.text().startsWith(".") && token.text().length() > 1;
+            return token.text().startsWith("\"") ? "The label has no closing \"" : number ? "The number is too large" : "This sign is not of the language";
         }
         if (token.kind() == Token.Kind.UNIT) {
             return "A unit stands right behind a number";
@@ -158,7 +159,7 @@ public final class Parser {
     private Node bracket(Token token) throws Fault {
         if (!token.is("(")) {
             String what = token.kind() == Token.Kind.END ? "the expression ends too early" : "'" + token.text() + "' does not fit here";
-            throw new Fault(token.at(), what, "A number, a name, a call or a bracket is missing");
+            throw new Fault(token.at(), what, token.kind() == Token.Kind.BAD ? hint(token) : "A number, a name, a call or a bracket is missing");
         }
         Node inside = pair(1);
         close(token);

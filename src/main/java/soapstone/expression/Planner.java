@@ -252,7 +252,8 @@ final class Planner {
         Set<String> a = left.type().labels();
         Set<String> b = right.type().labels();
         if (a != null && b != null && a.stream().noneMatch(b::contains)) {
-            return fault(pair.right().at(), "these labels are never the same: " + a + " and " + b, "One of " + a);
+            return fault(pair.right().at(), "these labels are never the same: " + new TreeSet<>(a) + " and " + new TreeSet<>(b),
+                    "One of " + new TreeSet<>(a));
         }
         return both(Type.TRUTH, Arithmetic.combine(Arithmetic.sameness(pair.sign().equals("==")), left.code(), right.code()), left, right);
     }
@@ -283,7 +284,11 @@ final class Planner {
     }
 
     private static String count(Builtin b) {
-        return b.least == b.most ? b.least + (b.least == 1 ? " value" : " values") : b.least + " to " + b.most + " values";
+        return b.least == b.most ? values(b.least) : b.least + " to " + b.most + " values";
+    }
+
+    private static String values(int count) {
+        return count + (count == 1 ? " value" : " values");
     }
 
     private Planned formula(Node.Call call, FormulaBody formula) {
@@ -292,7 +297,7 @@ final class Planner {
             return fault(call.at(), "a bare slip cannot call the formula '" + formula.name() + "'", "Write its line out");
         }
         if (call.with().size() != formula.takes().size()) {
-            return fault(call.at(), "the formula takes " + formula.takes().size() + " values, here " + call.with().size(), told);
+            return fault(call.at(), "the formula takes " + values(formula.takes().size()) + ", here " + call.with().size(), told);
         }
         if (calls.size() >= MOST_CALLS_DEEP || calls.contains(formula.name())) {
             return fault(call.at(), "the formula '" + formula.name() + "' comes back to itself", "Formulas cannot call themselves");

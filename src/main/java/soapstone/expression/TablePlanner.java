@@ -81,7 +81,7 @@ final class TablePlanner {
             }
             Dimension d = table.unit(column).dimension();
             if (dimension != null && !dimension.equals(d)) {
-                planner.complain(node.at(), "the columns " + labels + " hold different kinds of quantity", "Columns of one kind");
+                planner.complain(node.at(), "the columns " + new TreeSet<>(labels) + " hold different kinds of quantity", "Columns of one kind");
                 return null;
             }
             dimension = d;
