@@ -30,6 +30,8 @@ final class Planner {
     }
 
     private static final int MOST_CALLS_DEEP = 12;
+    /** The most parts of one expression when the lines of its formulas stand in the place of their calls. */
+    static final int MOST_PARTS = 4_000;
 
     private final Scope scope;
     private final Manner manner;
@@ -38,6 +40,8 @@ final class Planner {
     private final List<Planned> conditions;
     private Faults faults;
     private Map<String, Planned> bound = new HashMap<>();
+    private int parts;
+    private boolean toldLarge;
 
     /** Counts the cells for passing values inside of an expression. */
     static final class Locals {
@@ -62,6 +66,9 @@ final class Planner {
     }
 
     Planned plan(Node node) {
+        if (++parts > MOST_PARTS) {
+            return tooLarge(node.at());
+        }
         if (node instanceof Node.Amount amount) {
             return amount(amount);
         } else if (node instanceof Node.Label label) {
@@ -317,7 +324,20 @@ final class Planner {
             reads |= value.reads();
             inner.put(takes.name(), passed(value, stores));
         }
-        return failed ? new Planned(Type.UNKNOWN, null, 0) : body(formula, inner, stores, reads);
+        if (failed) {
+            return Planned.UNKNOWN;
+        }
+        Planned result = body(formula, inner, stores, reads);
+        return parts > MOST_PARTS ? tooLarge(call.at()) : result;
+    }
+
+    /** Formulas that call each other many times grow past all bounds: told once, where the expression itself is. */
+    private Planned tooLarge(int at) {
+        if (calls.isEmpty() && !toldLarge) {
+            toldLarge = true;
+            fault(at, "with its formulas written out the expression has more than " + MOST_PARTS + " parts", "Cut it into lines with names of their own");
+        }
+        return Planned.UNKNOWN;
     }
 
     /** A value that is used inside: as it is when cheap, else stored once in a local. */
