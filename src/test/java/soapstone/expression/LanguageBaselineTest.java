@@ -62,7 +62,7 @@ class LanguageBaselineTest {
     }
 
     private static String limits() {
-        return "\nLIMITS\n" + Parser.LONGEST + " characters of an expression\n" + Parser.DEEPEST + " brackets and calls deep\n"
+        return "\nLIMITS\n" + Parser.LONGEST + " characters of an expression\n" + Parser.DEEPEST + " brackets and calls deep\n" + Planner.MOST_PARTS + " parts of an expression with its formulas written out\n"
                 + Program.MOST_NAMES + " names of an exercise\n" + Program.MOST_ITEMS + " items of a list\n"
                 + Program.MOST_STEPS + " steps of a run\n";
     }
