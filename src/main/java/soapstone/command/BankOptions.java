@@ -3,6 +3,7 @@ package soapstone.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Option;
 import soapstone.bank.Bank;
 import soapstone.bank.BankFiles;
 import soapstone.bank.BankReader;
+import soapstone.desk.Library;
 import soapstone.exercise.Exercise;
 import soapstone.files.Folder;
 import soapstone.source.Near;
@@ -39,6 +41,10 @@ final class BankOptions {
         return lessons != null || bank == null || Files.isDirectory(beside());
     }
 
+    private Path lessonFolder() {
+        return lessons == null && bank != null ? beside() : lessons;
+    }
+
     private Path beside() {
         return bank.toAbsolutePath().normalize().resolveSibling("lessons");
     }
@@ -53,10 +59,34 @@ final class BankOptions {
 
     Map<String, String> lessonFiles() {
         try {
-            Path folder = lessons == null && bank != null ? beside() : lessons;
+            Path folder = lessonFolder();
             return folder == null ? Folder.builtIn("lessons", LESSON_ENDINGS) : Folder.read(folder, LESSON_ENDINGS);
         } catch (IOException e) {
             throw Refusal.usage("The lessons cannot be read: " + e.getMessage() + ". Name their folder with --lessons DIR.");
+        }
+    }
+
+    /** The folders that are read, without those inside of the program. */
+    List<Path> folders() {
+        List<Path> folders = new ArrayList<>();
+        if (bank != null) {
+            folders.add(bank);
+        }
+        if (lessonFolder() != null) {
+            folders.add(lessonFolder());
+        }
+        return folders;
+    }
+
+    /** Bank and lessons together. */
+    Library.Result library() {
+        if (!hasLessons()) {
+            throw Refusal.usage("The lessons that belong to the bank " + bank + " are not beside it; name their folder with --lessons DIR.");
+        }
+        try {
+            return Library.read(bank, lessonFolder());
+        } catch (IOException e) {
+            throw Refusal.usage("Bank or lessons cannot be read: " + e.getMessage() + ". Name their folders with --bank DIR and --lessons DIR.");
         }
     }
 
@@ -79,7 +109,7 @@ final class BankOptions {
         if (files().texts().containsKey(path)) {
             throw Refusal.failed("The exercise '" + id + "' has issues, so it cannot be used; 'soapstone check' lists them.");
         }
-        throw Refusal.usage("There is no exercise '" + id + "'. " + near(id, List.copyOf(all.exercises().keySet())));
+        throw Refusal.usage(("There is no exercise '" + id + "'. " + near(id, List.copyOf(all.exercises().keySet()))).strip());
     }
 
     /** Near names, also of whoever left the folder out. */

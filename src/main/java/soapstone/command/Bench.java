@@ -81,8 +81,19 @@ final class Bench {
         known = program.runKnown(frame, known);
     }
 
-    /** Refuses when a line has no value with these numbers: a size that a table does not have, a root of a negative number. */
-    void checkDefined(int slot) {
+    /**
+     * Refuses when something has no value with these numbers: a size that a table does not have, a root of a negative
+     * number. Every name counts, for a condition over what is not defined would quietly take the other way.
+     */
+    void checkDefined() {
+        for (int slot = 0; slot < program.slots().size(); slot++) {
+            if (isKnown(slot)) {
+                checkDefined(slot);
+            }
+        }
+    }
+
+    private void checkDefined(int slot) {
         boolean defined = program.slot(slot).type().isList() ? frame.list(slot) != null : Double.isFinite(frame.number(slot));
         if (!defined) {
             throw Refusal.failed("With these numbers '" + program.slot(slot).name().replace('_', ' ') + "' has no value"
@@ -99,7 +110,7 @@ final class Bench {
 
     private void missing(int slot, List<String> names, List<String> hidden, List<String> missing) {
         String name = program.slot(slot).name();
-        boolean given = names.contains(name) && (program.isGiven(slot) || readsHidden(slot, hidden));
+        boolean given = names.contains(name) && (program.isGiven(slot) || !hidden.contains(name) && readsHidden(slot, hidden));
         if (isKnown(slot) || missing.contains(name)) {
             return;
         }

@@ -2,6 +2,9 @@ package soapstone.command;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,11 +14,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import soapstone.desk.Drawings;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Given;
 import soapstone.exercise.Model;
 import soapstone.exercise.Template;
 import soapstone.expression.Frame;
+import soapstone.page.Figure;
 import soapstone.quantity.UnitSystem;
 import soapstone.variant.Effect;
 import soapstone.variant.Shown;
@@ -37,10 +42,16 @@ final class Draw implements Callable<Integer> {
     @Option(names = "--key", description = "Print what is hidden, too: the right answers and what each slip would answer.")
     private boolean key;
 
+    @Option(names = "--figure", paramLabel = "FILE.svg", description = "Write the drawing to a file: with letters for what is asked, or with --key with all its numbers.")
+    private Path figure;
+
     @Override
     public Integer call() {
         Variant variant = sheet.variant();
         ObjectNode data = data(variant);
+        if (figure != null) {
+            writeFigure(variant);
+        }
         output.print(spec.commandLine().getOut(), data, () -> lines(variant, data));
         return 0;
     }
@@ -53,6 +64,17 @@ final class Draw implements Callable<Integer> {
         data.put("units", variant.system().word());
         data.put("fingerprint", variant.exercise().fingerprint());
         return data;
+    }
+
+    private void writeFigure(Variant variant) {
+        Drawings drawings = new Drawings();
+        Figure drawn = (key ? drawings.told(variant.model(), variant.right()) : drawings.asked(variant))
+                .orElseThrow(() -> Refusal.failed("The exercise '" + variant.exercise().id() + "' has no drawing."));
+        try {
+            Files.writeString(figure, drawn.wide().markup());
+        } catch (IOException e) {
+            throw Refusal.failed("The file '" + figure + "' cannot be written; name one in a folder that is there.");
+        }
     }
 
     private ObjectNode data(Variant variant) {

@@ -40,7 +40,7 @@ final class ExerciseWork {
         bench.put(typed, names);
         bench.run();
         checkAllGiven(bench, names, hidden);
-        working().forEach(l -> bench.checkDefined(l.slot()));
+        bench.checkDefined();
         LimitCheck.of(bank, bench).check(working());
         data.set("unfit", unfit(bench));
         lines(bench, data.putArray("lines"));

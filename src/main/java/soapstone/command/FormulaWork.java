@@ -39,7 +39,7 @@ final class FormulaWork {
         bench.run();
         LimitCheck.check(formula, system, bench.frame());
         List<FormulaBody.Line> lines = formula.body().lines();
-        lines.forEach(l -> bench.checkDefined(program.find(l.name())));
+        bench.checkDefined();
         data.set("unfit", Json.array());
         lines(bench, data.putArray("lines"));
         int last = program.find(lines.get(lines.size() - 1).name());
@@ -56,7 +56,7 @@ final class FormulaWork {
             int slot = program.find(line.name());
             ObjectNode value = Values.slot(program, bench.frame(), slot);
             String name = i == all.size() - 1 ? formula.name() : line.name();
-            List<String> parts = new ArrayList<>(List.of(name.replace('_', ' '), writing.write(line.value())));
+            List<String> parts = new ArrayList<>(List.of(name.replace('_', ' '), writing.write(line.value(), program.slot(slot).shown())));
             String result = Values.text(program, bench.frame(), slot);
             if (!parts.get(1).equals(result)) {
                 parts.add(result);

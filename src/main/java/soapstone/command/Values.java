@@ -10,7 +10,6 @@ import soapstone.exercise.Model;
 import soapstone.expression.Frame;
 import soapstone.expression.Program;
 import soapstone.quantity.Show;
-import soapstone.quantity.ShopPrinter;
 import soapstone.quantity.Unit;
 import soapstone.quantity.Units;
 import soapstone.variant.Answers;
@@ -55,18 +54,7 @@ final class Values {
     }
 
     static String text(Program program, Frame f, int slot) {
-        Program.Slot s = program.slot(slot);
-        if (s.type().isLabel()) {
-            return program.labels().text(f.number(slot));
-        }
-        if (!s.type().isList()) {
-            return ShopPrinter.text(f.number(slot), s.shown(), program.system(), Show.AUTO, '.');
-        }
-        StringBuilder text = new StringBuilder();
-        for (double v : f.list(slot)) {
-            text.append(text.length() == 0 ? "" : "; ").append(ShopPrinter.text(v, s.shown(), program.system(), Show.AUTO, '.'));
-        }
-        return text.toString();
+        return Shown.value(program, f, slot, Show.AUTO);
     }
 
     private static JsonNode list(double[] values, DoubleUnaryOperator unit) {

@@ -20,12 +20,12 @@ import soapstone.quantity.Units;
 import soapstone.variant.Variant;
 
 /** Drawings for pages, made from a run: the right one, or the one with the student's answers put in. */
-final class Drawings {
+public final class Drawings {
 
     private static final char POINT = '.';
 
     /** The part as it is asked: what is asked shows as a letter. */
-    Optional<Figure> asked(Variant variant) {
+    public Optional<Figure> asked(Variant variant) {
         Model model = variant.model();
         return model.figure().flatMap(plan -> FigureKinds.draw(input(model, plan, variant.right(), true), null, "asked")).map(Drawings::page);
     }
@@ -38,7 +38,7 @@ final class Drawings {
     }
 
     /** The part with all its numbers told. */
-    Optional<Figure> told(Model model, Frame run) {
+    public Optional<Figure> told(Model model, Frame run) {
         return model.figure().flatMap(plan -> FigureKinds.draw(input(model, plan, run, false), null, "told")).map(Drawings::page);
     }
 

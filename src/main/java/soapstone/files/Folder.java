@@ -33,9 +33,11 @@ public final class Folder {
             throw new IOException("there is no folder " + folder);
         }
         Map<String, String> texts = new TreeMap<>();
-        try (Stream<Path> files = Files.walk(folder, DEEPEST)) {
+        // A folder may be a link to another; what lies below is taken as it is.
+        Path real = folder.toRealPath();
+        try (Stream<Path> files = Files.walk(real, DEEPEST)) {
             for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
-                String path = folder.relativize(file).toString().replace('\\', '/');
+                String path = real.relativize(file).toString().replace('\\', '/');
                 if (Stream.of(endings).anyMatch(path::endsWith)) {
                     texts.put(path, text(file));
                 }

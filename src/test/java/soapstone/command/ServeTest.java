@@ -1,0 +1,108 @@
+package soapstone.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import soapstone.desk.Library;
+
+class ServeTest {
+
+    private static final String TITLE = "Rivets along a rail";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    @Timeout(60)
+    void printsOneLineWithTheAddressAndServes() throws Exception {
+        ExecutorService one = Executors.newSingleThreadExecutor();
+        try (PipedInputStream printed = new PipedInputStream(); PrintStream out = new PrintStream(new PipedOutputStream(printed), true, StandardCharsets.UTF_8)) {
+            Future<Integer> serving = one.submit(() -> Soapstone.run(out, out, "serve", "--port", "0", "--bank", Shell.SMALL.toString()));
+            String line = new BufferedReader(new InputStreamReader(printed, StandardCharsets.UTF_8)).readLine();
+            assertThat(line).matches("Soapstone is at http://127\\.0\\.0\\.1:\\d+/");
+            HttpResponse<String> page = HttpClient.newHttpClient().send(
+                    HttpRequest.newBuilder(URI.create(line.substring(line.indexOf("http")))).build(), HttpResponse.BodyHandlers.ofString());
+            assertThat(page.statusCode()).isEqualTo(200);
+            assertThat(page.body()).contains("/units/rails");
+            one.shutdownNow();
+            assertThat(serving.get(20, TimeUnit.SECONDS)).isZero();
+            assertThat(printed.available()).isZero();
+        } finally {
+            one.shutdownNow();
+        }
+    }
+
+    @Test
+    void aPortThatIsTaken() throws IOException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+            Shell.Result result = Shell.small("serve", "--port", String.valueOf(taken.getLocalPort()));
+            assertThat(result.code()).isEqualTo(1);
+            assertThat(result.err()).contains("cannot be had; name another with --port N").doesNotContain("Exception");
+            assertThat(result.out()).isEmpty();
+        }
+    }
+
+    @Test
+    void aChangedFileComesInWithTheNextLook() throws IOException {
+        try (Stream<Path> files = Files.walk(Shell.SMALL.getParent())) {
+            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
+                Path copy = folder.resolve(Shell.SMALL.getParent().relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        BankOptions options = new BankOptions();
+        new CommandLine(options).parseArgs("--bank", folder.resolve("exercise-bank").toString());
+        AtomicLong clock = new AtomicLong();
+        StringWriter told = new StringWriter();
+        Supplier<Library> library = LiveLibrary.of(options, new PrintWriter(told), clock::get);
+        Path rivets = folder.resolve("exercise-bank/rails/rivets.yaml");
+        String text = Files.readString(rivets);
+
+        write(rivets, text.replace(TITLE, "Rivets in a row"), 1);
+        assertThat(title(library)).isEqualTo(TITLE);
+        clock.addAndGet(2_000_000_000L);
+        assertThat(title(library)).isEqualTo("Rivets in a row");
+
+        write(rivets, text.replace("title: " + TITLE, "titel: " + TITLE), 2);
+        clock.addAndGet(2_000_000_000L);
+        assertThat(title(library)).isEqualTo("Rivets in a row");
+        assertThat(told.toString()).contains("exercise-bank/rails/rivets.yaml:1:1: ").contains("titel");
+    }
+
+    private static void write(Path file, String text, int secondsLater) throws IOException {
+        Files.writeString(file, text);
+        Files.setLastModifiedTime(file, java.nio.file.attribute.FileTime.fromMillis(1_000_000L + secondsLater * 1000L));
+    }
+
+    private static String title(Supplier<Library> library) {
+        return library.get().bank().exercise("rails/rivets").orElseThrow().title();
+    }
+}
