@@ -162,7 +162,7 @@ class BrowserTest {
 
     @Test
     void oneDrawingOfTheTwoIsShownAtItsOwnSize() {
-        for (int width : List.of(500, 800, 815, 816, 1135, 1136, 1280)) {
+        for (int width : List.of(360, 500, 800, 815, 816, 1135, 1136, 1280)) {
             browser.manage().window().setSize(new Dimension(width, 900));
             browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", java.util.Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
             browser.get(site.address(SHEET));
