@@ -44,8 +44,12 @@ final class LiveLibrary implements Supplier<Library> {
     static Supplier<Library> of(BankOptions options, PrintWriter issues, LongSupplier clock) {
         LiveLibrary live = new LiveLibrary(options, issues, clock);
         Library.Result first = options.library();
-        live.library = first.library().orElseThrow(() -> Refusal.failed("There are " + first.issues().size()
-                + " issues in the bank or its lessons, so the site does not start; 'soapstone check' lists them."));
+        if (first.library().isEmpty()) {
+            first.issues().forEach(issues::println);
+            issues.flush();
+            throw Refusal.failed("There are " + first.issues().size() + " issues in the bank or its lessons, so the site does not start.");
+        }
+        live.library = first.library().get();
         return options.folders().isEmpty() ? () -> live.library : live;
     }
 

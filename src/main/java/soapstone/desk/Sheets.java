@@ -180,8 +180,10 @@ final class Sheets {
             if (fit.say() != null) {
                 says.add(fit.say());
             }
+            // On carried values the numbers are the student's own, as they stand on the paper.
+            Frame theirs = marked.run(fit.carried() ? fit.change().over(marked.typed()) : fit.change());
             for (Slip slip : fit.slips()) {
-                says.add(Boxes.verbatim(Shown.text(variant.model(), slip.say(), variant.right(), marked.run(fit.change()))));
+                says.add(Boxes.verbatim(Shown.text(variant.model(), slip.say(), variant.right(), theirs)));
             }
         }
         return says;

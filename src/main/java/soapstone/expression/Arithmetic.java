@@ -158,14 +158,29 @@ final class Arithmetic {
     /** Comparisons are exact but for the slack, so that 3 times 0.1 in is not over 0.3 in. */
     static Two comparison(String sign) {
         return switch (sign) {
-            case "<" -> (a, b) -> truth(a < b - slack(a, b));
-            case "<=" -> (a, b) -> truth(a <= b + slack(a, b));
-            case ">" -> (a, b) -> truth(a > b + slack(a, b));
-            case ">=" -> (a, b) -> truth(a >= b - slack(a, b));
-            case "==" -> (a, b) -> truth(Math.abs(a - b) <= slack(a, b));
-            case "!=" -> (a, b) -> truth(Math.abs(a - b) > slack(a, b));
+            case "<" -> (a, b) -> known(a, b, a < b - slack(a, b));
+            case "<=" -> (a, b) -> known(a, b, a <= b + slack(a, b));
+            case ">" -> (a, b) -> known(a, b, a > b + slack(a, b));
+            case ">=" -> (a, b) -> known(a, b, a >= b - slack(a, b));
+            case "==" -> (a, b) -> known(a, b, Math.abs(a - b) <= slack(a, b));
+            case "!=" -> (a, b) -> known(a, b, Math.abs(a - b) > slack(a, b));
             default -> throw new IllegalArgumentException(sign);
         };
+    }
+
+    /** Whether two labels are the same, or not, by their numbers. */
+    static Two sameness(boolean same) {
+        return (a, b) -> known(a, b, (a == b) == same);
+    }
+
+    /** Of something that is not defined, nothing is known: neither that it is so, nor that it is not. */
+    private static double known(double a, double b, boolean truth) {
+        return Double.isNaN(a) || Double.isNaN(b) ? Double.NaN : truth(truth);
+    }
+
+    /** One false side decides, and so does one true side of "or"; else a side that is not known leaves it open. */
+    static Two logic(boolean and) {
+        return and ? (a, b) -> a == 0 || b == 0 ? 0 : a * b : (a, b) -> a == 1 || b == 1 ? 1 : Math.max(a, b);
     }
 
     private static double slack(double a, double b) {

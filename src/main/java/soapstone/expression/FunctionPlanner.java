@@ -118,9 +118,10 @@ final class FunctionPlanner {
     }
 
     private Planned arc(Node.Call call, Planned[] with) {
-        boolean fits = with[0].type().isAmount() && with[1].type().isAmount()
-                && (manner.bare() || with[1].type().dimension().equals(Dimension.ANGLE));
-        if (!fits) {
+        if (!with[0].type().isAmount()) {
+            return wrong(Builtin.ARC, call.with().get(0), with[0]);
+        }
+        if (!with[1].type().isAmount() || !manner.bare() && !with[1].type().dimension().equals(Dimension.ANGLE)) {
             return wrong(Builtin.ARC, call.with().get(1), with[1]);
         }
         Code radius = with[0].code();
@@ -190,7 +191,7 @@ final class FunctionPlanner {
         }
         if (x.type().isLabel() || x.type().kind() == Type.Kind.TRUTH || !x.type().dimension().equals(measure.unit().dimension())) {
             return planner.complain(measure.at(), measure.unit() + " is " + measure.unit().dimension() + ", but the value is " + x.type(),
-                    "A unit of " + x.type().dimension());
+                    x.type().isAmount() ? "A unit of " + x.type().dimension() : b.told);
         }
         if (b == Builtin.TO) {
             return x;

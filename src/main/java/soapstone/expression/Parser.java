@@ -15,7 +15,8 @@ public final class Parser {
     /** The deepest nesting of brackets, calls and signs. */
     public static final int DEEPEST = 40;
 
-    private static final Map<String, Integer> STRENGTH = Map.ofEntries(Map.entry("=", 1), Map.entry("or", 2),
+    /** How strongly an operator binds: the higher, the closer. */
+    static final Map<String, Integer> STRENGTH = Map.ofEntries(Map.entry("=", 1), Map.entry("or", 2),
             Map.entry("and", 3), Map.entry("<", 5), Map.entry("<=", 5), Map.entry(">", 5), Map.entry(">=", 5),
             Map.entry("==", 5), Map.entry("!=", 5), Map.entry("+", 6), Map.entry("-", 6), Map.entry("*", 7),
             Map.entry("/", 7), Map.entry("^", 9));
@@ -91,7 +92,8 @@ public final class Parser {
 
     private String hint(Token token) {
         if (token.kind() == Token.Kind.BAD) {
-            return token.text().startsWith("\"") ? "The label has no closing \"" : "This sign is not of the language";
+            boolean number = Character.isDigit(token.text().charAt(0)) || token.text().startsWith(".") && token.text().length() > 1;
+            return token.text().startsWith("\"") ? "The label has no closing \"" : number ? "The number is too large" : "This sign is not of the language";
         }
         if (token.kind() == Token.Kind.UNIT) {
             return "A unit stands right behind a number";
@@ -157,7 +159,7 @@ public final class Parser {
     private Node bracket(Token token) throws Fault {
         if (!token.is("(")) {
             String what = token.kind() == Token.Kind.END ? "the expression ends too early" : "'" + token.text() + "' does not fit here";
-            throw new Fault(token.at(), what, "A number, a name, a call or a bracket is missing");
+            throw new Fault(token.at(), what, token.kind() == Token.Kind.BAD ? hint(token) : "A number, a name, a call or a bracket is missing");
         }
         Node inside = pair(1);
         close(token);

@@ -30,6 +30,8 @@ final class Planner {
     }
 
     private static final int MOST_CALLS_DEEP = 12;
+    /** The most parts of one expression when the lines of its formulas stand in the place of their calls. */
+    static final int MOST_PARTS = 4_000;
 
     private final Scope scope;
     private final Manner manner;
@@ -38,6 +40,8 @@ final class Planner {
     private final List<Planned> conditions;
     private Faults faults;
     private Map<String, Planned> bound = new HashMap<>();
+    private int parts;
+    private boolean toldLarge;
 
     /** Counts the cells for passing values inside of an expression. */
     static final class Locals {
@@ -62,6 +66,9 @@ final class Planner {
     }
 
     Planned plan(Node node) {
+        if (++parts > MOST_PARTS) {
+            return tooLarge(node.at());
+        }
         if (node instanceof Node.Amount amount) {
             return amount(amount);
         } else if (node instanceof Node.Label label) {
@@ -234,7 +241,7 @@ final class Planner {
             return fault(pair.at(), "'" + pair.sign() + "' joins " + told(odd), "Conditions on both sides, such as a > b");
         }
         boolean and = pair.sign().equals("and");
-        return both(Type.TRUTH, Arithmetic.combine((a, b) -> and ? a * b : Math.max(a, b), left.code(), right.code()), left, right);
+        return both(Type.TRUTH, Arithmetic.combine(Arithmetic.logic(and), left.code(), right.code()), left, right);
     }
 
     private Planned comparison(Node.Pair pair, Planned left, Planned right) {
@@ -252,10 +259,10 @@ final class Planner {
         Set<String> a = left.type().labels();
         Set<String> b = right.type().labels();
         if (a != null && b != null && a.stream().noneMatch(b::contains)) {
-            return fault(pair.right().at(), "these labels are never the same: " + a + " and " + b, "One of " + a);
+            return fault(pair.right().at(), "these labels are never the same: " + new TreeSet<>(a) + " and " + new TreeSet<>(b),
+                    "One of " + new TreeSet<>(a));
         }
-        boolean same = pair.sign().equals("==");
-        return both(Type.TRUTH, Arithmetic.combine((x, y) -> Arithmetic.truth((x == y) == same), left.code(), right.code()), left, right);
+        return both(Type.TRUTH, Arithmetic.combine(Arithmetic.sameness(pair.sign().equals("==")), left.code(), right.code()), left, right);
     }
 
     private Planned call(Node.Call call) {
@@ -284,7 +291,11 @@ final class Planner {
     }
 
     private static String count(Builtin b) {
-        return b.least == b.most ? b.least + (b.least == 1 ? " value" : " values") : b.least + " to " + b.most + " values";
+        return b.least == b.most ? values(b.least) : b.least + " to " + b.most + " values";
+    }
+
+    private static String values(int count) {
+        return count + (count == 1 ? " value" : " values");
     }
 
     private Planned formula(Node.Call call, FormulaBody formula) {
@@ -293,7 +304,7 @@ final class Planner {
             return fault(call.at(), "a bare slip cannot call the formula '" + formula.name() + "'", "Write its line out");
         }
         if (call.with().size() != formula.takes().size()) {
-            return fault(call.at(), "the formula takes " + formula.takes().size() + " values, here " + call.with().size(), told);
+            return fault(call.at(), "the formula takes " + values(formula.takes().size()) + ", here " + call.with().size(), told);
         }
         if (calls.size() >= MOST_CALLS_DEEP || calls.contains(formula.name())) {
             return fault(call.at(), "the formula '" + formula.name() + "' comes back to itself", "Formulas cannot call themselves");
@@ -313,7 +324,20 @@ final class Planner {
             reads |= value.reads();
             inner.put(takes.name(), passed(value, stores));
         }
-        return failed ? new Planned(Type.UNKNOWN, null, 0) : body(formula, inner, stores, reads);
+        if (failed) {
+            return Planned.UNKNOWN;
+        }
+        Planned result = body(formula, inner, stores, reads);
+        return parts > MOST_PARTS ? tooLarge(call.at()) : result;
+    }
+
+    /** Formulas that call each other many times grow past all bounds: told once, where the expression itself is. */
+    private Planned tooLarge(int at) {
+        if (calls.isEmpty() && !toldLarge) {
+            toldLarge = true;
+            fault(at, "with its formulas written out the expression has more than " + MOST_PARTS + " parts", "Cut it into lines with names of their own");
+        }
+        return Planned.UNKNOWN;
     }
 
     /** A value that is used inside: as it is when cheap, else stored once in a local. */
@@ -357,10 +381,15 @@ final class Planner {
                 bound = new HashMap<>(inner);
                 Planned when = plan(swap.when());
                 condition(when);
-                return choose(when, theirs, lines(formula.lines(), inner));
+                return choose(settled(when), theirs, lines(formula.lines(), inner));
             }
         }
         return lines(formula.lines(), inner);
+    }
+
+    /** Where it is not known whether a slip makes sense, the formula stands as it is. */
+    private static Planned settled(Planned when) {
+        return when.failed() ? when : new Planned(when.type(), Arithmetic.apply(t -> Arithmetic.truth(t == 1), when.code()), when.reads());
     }
 
     private void condition(Planned when) {
@@ -405,12 +434,19 @@ final class Planner {
         return new Planned(type, new Code() {
             @Override
             double number(Frame f) {
-                return condition.truth(f) ? a.number(f) : b.number(f);
+                double c = condition.number(f);
+                return c == 1 ? a.number(f) : c == 0 ? b.number(f) : f.undefined("a condition is not defined");
             }
 
             @Override
             double[] list(Frame f) {
-                return condition.truth(f) ? a.list(f) : b.list(f);
+                double c = condition.number(f);
+                return c == 1 ? a.list(f) : c == 0 ? b.list(f) : undefined(f);
+            }
+
+            private double[] undefined(Frame f) {
+                f.undefined("a condition is not defined");
+                return null;
             }
         }, when.reads() | yes.reads() | no.reads());
     }

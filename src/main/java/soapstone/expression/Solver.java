@@ -50,8 +50,11 @@ final class Solver extends Code {
             if (Double.isNaN(now) || Double.isNaN(before)) {
                 return f.undefined("solve meets a value that is not defined");
             }
+            if (before == 0 && now == 0) {
+                return f.undefined("solve finds more than one answer in its range");
+            }
             if (before == 0 && i == 1 || now == 0 || before * now < 0) {
-                changes += before == 0 && i > 1 ? 0 : 1;
+                changes++;
                 start = x - step;
             }
             before = now;

@@ -45,8 +45,8 @@ final class TablePlanner {
             @Override
             double number(Frame f) {
                 int row = (int) rowOf.number(f);
-                int c = (int) column.number(f);
-                double cell = row < 0 || c < 0 || c >= of.length || of[c] < 0 ? Double.NaN : cells[row][of[c]];
+                int c = column(of, column.number(f));
+                double cell = row < 0 || c < 0 ? Double.NaN : cells[row][c];
                 return Double.isNaN(cell) ? f.undefined("the table " + table.name() + " has no such row") : cell;
             }
         }, key.reads() | columns.reads);
@@ -54,6 +54,11 @@ final class TablePlanner {
 
     /** Which column to take: code that gives a number, and the column of each number. */
     private record Columns(Code code, int[] of, long reads) {}
+
+    /** The column of a label's number; -1 for one that is not defined, or that a slip has put in from elsewhere. */
+    private static int column(int[] of, double label) {
+        return label >= 0 && label < of.length ? of[(int) label] : -1;
+    }
 
     private Columns columns(LookupTable table, Node node) {
         Planned planned = planner.plan(node);
@@ -76,7 +81,7 @@ final class TablePlanner {
             }
             Dimension d = table.unit(column).dimension();
             if (dimension != null && !dimension.equals(d)) {
-                planner.complain(node.at(), "the columns " + labels + " hold different kinds of quantity", "Columns of one kind");
+                planner.complain(node.at(), "the columns " + new TreeSet<>(labels) + " hold different kinds of quantity", "Columns of one kind");
                 return null;
             }
             dimension = d;
@@ -261,8 +266,8 @@ final class TablePlanner {
         return new Planned(Type.amount(unit.dimension()), new Code() {
             @Override
             double number(Frame f) {
-                int c = columns.of[(int) columns.code.number(f)];
-                double v = straight(keys, cells, c, x.number(f));
+                int c = column(columns.of, columns.code.number(f));
+                double v = c < 0 ? Double.NaN : straight(keys, cells, c, x.number(f));
                 return Double.isNaN(v) ? f.undefined("the table " + table.name() + " does not reach that far") : v;
             }
         }, key.reads() | columns.reads);

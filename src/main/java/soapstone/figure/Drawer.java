@@ -38,5 +38,5 @@ interface Drawer {
     }
 
     /** What stands behind the line samples of a legend. */
-    enum LegendMark { NONE, HOLES }
+    enum LegendMark { NONE, HOLES, CIRCLE }
 }

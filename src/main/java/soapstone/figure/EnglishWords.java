@@ -22,13 +22,19 @@ final class EnglishWords {
         w.put("legend.yours", "yours");
         w.put("legend.right.holes", "right, numbered above");
         w.put("legend.yours.holes", "yours, × and numbered below");
+        w.put("legend.right.circle", "right, numbered outside");
+        w.put("legend.yours.circle", "yours, × and numbered inside");
         w.put("legend.miss", "the miss");
         w.put("miss.short", "{0} short");
-        w.put("miss.long", "{0} long");
+        w.put("miss.long", "{0} too long");
         w.put("miss.off", "{0} off");
         w.put("length", "Length");
+        w.put("width", "Width");
+        w.put("height", "Height");
         w.put("diameter", "Diameter");
+        w.put("miss.over", "{0} left over");
         holes(w);
+        rows(w);
         return Collections.unmodifiableMap(w);
     }
 
@@ -44,5 +50,41 @@ final class EnglishWords {
         w.put("hole-row.lands.past", "Your hole {0} lands {1} past its place.");
         w.put("row.spaces", "{0} spaces");
         w.put("row.all", "From the first to the last: {0}.");
+    }
+
+    private static void rows(Map<String, String> w) {
+        w.put("gap-row.title", "Row with even gaps");
+        w.put("gap-row.title.yours", "Row of gaps as your answer makes it, over the right one");
+        w.put("gap-row.is", "Pieces of one width between two ends, with even gaps between them and at both ends.");
+        w.put("gap-row.whole", "Clear opening");
+        w.put("gap-row.count", "Pieces");
+        w.put("gap-row.width", "Width of one");
+        w.put("gap-row.gap", "Gap");
+        w.put("gap-row.across", "in the opening");
+        w.put("baffle-tank.title", "Tank with baffles");
+        w.put("baffle-tank.title.yours", "Baffles as your answer sets them, over the right ones");
+        w.put("baffle-tank.is", "A tank in section along its length, with baffles that make compartments of even length.");
+        w.put("baffle-tank.whole", "Inside length");
+        w.put("baffle-tank.count", "Baffles");
+        w.put("baffle-tank.width", "Thickness of one");
+        w.put("baffle-tank.gap", "Length of a compartment");
+        w.put("baffle-tank.across", "baffles");
+        w.put("mark-row.title", "Marks along a bar");
+        w.put("mark-row.title.yours", "Marks as your answer sets them, over the right ones");
+        w.put("mark-row.is", "A bar with marks, each measured from the left end.");
+        w.put("mark-row.marks", "Marks");
+        w.put("mark-row.worst", "Your mark {0} is the furthest off: {1}.");
+        w.put("mark-row.more", "yours has {0} marks too many");
+        w.put("mark-row.fewer", "yours has {0} marks too few");
+        w.put("bolt-circle.title", "Bolt circle");
+        w.put("bolt-circle.title.yours", "Bolt circle as your answer lays it out, over the right one");
+        w.put("bolt-circle.is", "Holes equally spaced on a circle, numbered counterclockwise.");
+        w.put("bolt-circle.yours", "Yours, numbered inside.");
+        w.put("bolt-circle.diameter", "Diameter of the bolt circle");
+        w.put("bolt-circle.hole", "Diameter of a hole");
+        w.put("bolt-circle.start", "Hole 1 from the line to the right");
+        w.put("bolt-circle.lands", "Your hole {0} lands {1} from its place.");
+        w.put("bolt-circle.not.all", "not all holes are drawn");
+        w.put("bolt-circle.off.sheet", "yours lies {0} outside the right circle, off this sheet");
     }
 }

@@ -23,6 +23,10 @@ public final class FigureKinds {
     private static Map<String, Drawer> drawers() {
         Map<String, Drawer> d = new LinkedHashMap<>();
         d.put("hole-row", new HoleRow());
+        d.put("gap-row", EvenGaps.pickets());
+        d.put("baffle-tank", EvenGaps.baffles());
+        d.put("mark-row", new MarkRow());
+        d.put("bolt-circle", new BoltCircle());
         return Collections.unmodifiableMap(d);
     }
 

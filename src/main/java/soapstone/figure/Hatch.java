@@ -17,19 +17,28 @@ final class Hatch {
                 new Pt(box.right(), box.bottom()), new Pt(box.left(), box.bottom())));
     }
 
-    /** Fills a polygon; every line runs where x + y is constant. */
+    /** Fills a polygon; every line runs where x + y is constant, or where y - x is when a long side would hide that. */
     static void fill(Sheet sheet, Pen pen, List<Pt> corners) {
-        double low = corners.stream().mapToDouble(p -> p.x() + p.y()).min().orElse(0);
-        double high = corners.stream().mapToDouble(p -> p.x() + p.y()).max().orElse(0);
+        boolean turned = runsUphill(corners);
+        List<Pt> level = turned ? corners.stream().map(p -> new Pt(-p.x(), p.y())).toList() : corners;
+        int sign = turned ? -1 : 1;
+        double low = level.stream().mapToDouble(p -> p.x() + p.y()).min().orElse(0);
+        double high = level.stream().mapToDouble(p -> p.x() + p.y()).max().orElse(0);
         if (!(high - low < MOST * APART)) {
             return;
         }
         for (double sum = low + APART / 2; sum < high; sum += APART) {
-            List<Double> cuts = cuts(corners, sum);
+            List<Double> cuts = cuts(level, sum);
             for (int i = 0; i + 1 < cuts.size(); i += 2) {
-                sheet.line(pen, cuts.get(i), sum - cuts.get(i), cuts.get(i + 1), sum - cuts.get(i + 1));
+                sheet.line(pen, sign * cuts.get(i), sum - cuts.get(i), sign * cuts.get(i + 1), sum - cuts.get(i + 1));
             }
         }
+    }
+
+    /** Whether the first side runs nearly as the hatch would. */
+    private static boolean runsUphill(List<Pt> corners) {
+        double degrees = Math.floorMod(Math.round(corners.get(0).degreesTo(corners.get(1))), 180L);
+        return Math.abs(degrees - 45) < 30;
     }
 
     private static List<Double> cuts(List<Pt> corners, double sum) {

@@ -94,7 +94,7 @@ final class HoleRow implements Drawer {
     }
 
     private static double radius(Values v, double scale) {
-        return Math.max(LEAST_RADIUS, v.has("diameter") ? v.at("diameter") * scale / 2 : 3.5);
+        return Math.max(LEAST_RADIUS, v.has("diameter") ? v.at("diameter") * scale / 2 : Math.min(3.5, v.at("pitch") * scale * 0.3));
     }
 
     private static void drawRight(Sheet sheet, RowOfHoles row, double radius) {
@@ -132,14 +132,11 @@ final class HoleRow implements Drawer {
         Values v = brief.yours();
         RowOfHoles row = new RowOfHoles(v, right.scale(), right.bar(), false);
         double low = right.bar().bottom() + 5;
-        YoursBar.draw(sheet, right.bar(), v.at("length") * right.scale(), low);
+        YoursBar.draw(sheet, row.reach(), v.at("length") * right.scale(), low);
         for (int i : row.visible()) {
             Pt c = new Pt(row.x(i), row.middle());
             sheet.line(Pen.YOURS_THIN, c.x(), c.y(), c.x(), low + 6);
-            sheet.circle(Pen.YOURS_MARK, c, radius, "yours-hole");
-            double arm = Math.max(5, radius + 1.5);
-            sheet.path(Pen.YOURS_MARK, Path.line(c.x() - arm, c.y() - arm, c.x() + arm, c.y() + arm)
-                    .moveTo(c.plus(-arm, arm)).lineTo(c.plus(arm, -arm)));
+            Crossed.hole(sheet, c, radius);
         }
         row.number(sheet, Lettering.YOURS_NUMBER, low + 18);
         yoursDimensions(brief, sheet, right, row, low + 20);
@@ -154,7 +151,7 @@ final class HoleRow implements Drawer {
         if (row.count() > 1 && row.isVisible(pair) && row.isVisible(pair + 1) && brief.differs("pitch")) {
             below.add(row.x(pair), row.x(pair + 1), brief.yoursLabel("pitch"));
         }
-        RowMiss.of(brief).draw(brief, sheet, right, row, below);
+        RowMiss.of(brief).draw(brief, sheet, row, below);
         int last = row.count() - 1;
         if (last > 0 && row.isVisible(0) && row.isVisible(last)) {
             below.add(row.x(0), row.x(last), RowTelling.spanLabel(brief, true));

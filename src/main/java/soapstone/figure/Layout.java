@@ -37,7 +37,7 @@ final class Layout {
         for (Label note : extra) {
             y = note(all, note, Lettering.YOURS_NOTE, y);
         }
-        if (brief.isAsCut()) {
+        if (!body.shapes(Pen.PHANTOM).isEmpty() || !body.shapes(Pen.YOURS_MARK).isEmpty()) {
             legend(all, y);
         }
         return all;
@@ -74,10 +74,14 @@ final class Layout {
     }
 
     private void legend(Sheet sheet, double top) {
-        boolean holes = drawer.mark() == Drawer.LegendMark.HOLES;
+        String what = switch (drawer.mark()) {
+            case NONE -> "";
+            case HOLES -> ".holes";
+            case CIRCLE -> ".circle";
+        };
         List<Entry> entries = new ArrayList<>();
-        entries.add(new Entry(Pen.VISIBLE, Label.text(brief.say(holes ? "legend.right.holes" : "legend.right")), Lettering.NOTE));
-        entries.add(new Entry(Pen.PHANTOM, Label.text(brief.say(holes ? "legend.yours.holes" : "legend.yours")), Lettering.YOURS_NOTE));
+        entries.add(new Entry(Pen.VISIBLE, Label.text(brief.say("legend.right" + what)), Lettering.NOTE));
+        entries.add(new Entry(Pen.PHANTOM, Label.text(brief.say("legend.yours" + what)), Lettering.YOURS_NOTE));
         if (!sheet.shapes(Pen.YOURS_HATCH).isEmpty()) {
             entries.add(new Entry(Pen.YOURS_HATCH, Label.text(brief.say("legend.miss")), Lettering.NOTE));
         }

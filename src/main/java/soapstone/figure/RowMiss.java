@@ -8,8 +8,6 @@ import java.util.Optional;
  */
 record RowMiss(int hole, int yoursHole, double right, double yours, boolean ends) {
 
-    private static final double LEAST_SEEN = 1.5;
-
     static RowMiss of(Brief brief) {
         Values r = brief.right();
         Values y = brief.yours();
@@ -54,19 +52,15 @@ record RowMiss(int hole, int yoursHole, double right, double yours, boolean ends
     /** Said in words where the miss itself lies outside of the drawing. */
     Optional<Label> note(Brief brief) {
         double length = brief.right().at("length");
-        boolean outside = yours > length * (1 + RowOfHoles.REACH) || yours < -length * RowOfHoles.REACH;
+        Values y = brief.yours();
+        double end = Math.max(y.at("length"), y.at("first") + (y.count("count") - 1) * y.at("pitch"));
+        boolean outside = !Reach.of(length, Math.min(0, y.at("first")), end).holds(yours);
         return outside ? Optional.of(Label.text(brief.say("hole-row.lands.past", yoursHole, brief.size(size()))))
                 : Optional.empty();
     }
 
-    void draw(Brief brief, Sheet sheet, RowOfHoles right, RowOfHoles row, Across below) {
-        double a = this.right * right.scale();
-        double limit = right.bar().width();
-        double b = Math.max(-RowOfHoles.REACH * limit, Math.min((1 + RowOfHoles.REACH) * limit, yours * right.scale()));
-        if (Math.abs(b - a) < LEAST_SEEN) {
-            return;
-        }
-        Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(Math.min(a, b), right.bar().top(), Math.max(a, b), right.bar().bottom()));
-        below.add(a, b, Label.text(text(brief)));
+    void draw(Brief brief, Sheet sheet, RowOfHoles row, Across below) {
+        Miss.along(sheet, new Miss(row.reach().clip(right * row.scale()), row.reach().clip(yours * row.scale())), row.bar(), below,
+                text(brief));
     }
 }

@@ -1,12 +1,11 @@
 package soapstone.figure;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Where the holes of a row lie on the sheet, and which of them can be shown. */
 final class RowOfHoles {
 
-    /** How far past the bar something is still drawn, as a share of the bar. */
-    static final double REACH = 0.08;
     private static final double NUMBER_AIR = 6;
 
     private final double first;
@@ -15,6 +14,7 @@ final class RowOfHoles {
     private final double scale;
     private final Box bar;
     private final Series series;
+    private final Reach reach;
 
     RowOfHoles(Values v, double scale, Box bar, boolean toCount) {
         this.first = v.at("first");
@@ -23,6 +23,7 @@ final class RowOfHoles {
         this.scale = scale;
         this.bar = bar;
         this.series = Series.of(count, pitch * scale, toCount);
+        this.reach = Reach.of(bar.width(), Math.min(0, x(0)), Math.max(v.at("length") * scale, x(count - 1)));
     }
 
     double x(int index) {
@@ -50,9 +51,11 @@ final class RowOfHoles {
     }
 
     boolean isVisible(int index) {
-        double x = x(index);
-        return x >= -REACH * bar.width() - 0.01 && x <= (1 + REACH) * bar.width() + 0.01
-                && Arrays.binarySearch(series.indices(), index) >= 0;
+        return reach.holds(x(index)) && Arrays.binarySearch(series.indices(), index) >= 0;
+    }
+
+    Reach reach() {
+        return reach;
     }
 
     int[] visible() {
@@ -70,7 +73,7 @@ final class RowOfHoles {
             boolean roomToLast = i == end || (end - i) * pitch * scale >= widest;
             if (!behindBreak && roomToLast && (i == 0 || i == end || (i + 1) % step == 0)) {
                 Label number = Label.text(Integer.toString(i + 1));
-                sheet.letterFree(number, lettering, java.util.List.of(new Sheet.Spot(x(i), baseline, Anchor.MIDDLE)));
+                sheet.letterFree(number, lettering, List.of(new Sheet.Spot(x(i), baseline, Anchor.MIDDLE)));
             }
         }
     }

@@ -5,12 +5,11 @@ final class YoursBar {
 
     private YoursBar() {}
 
-    /** Draws it as long as the answer's bar, or broken off where it would leave the drawing. */
-    static void draw(Sheet sheet, Box bar, double length, double y) {
-        double limit = bar.width() * (1 + RowOfHoles.REACH);
-        double end = Math.min(length, limit);
+    /** Draws it to the length of the answer's bar, or broken off where it would leave the drawing. */
+    static void draw(Sheet sheet, Reach reach, double length, double y) {
+        double end = reach.clip(length);
         sheet.line(Pen.PHANTOM, 0, y, end, y);
-        if (length > limit) {
+        if (end < length - 0.01) {
             Break.end(sheet, Pen.YOURS_THIN, end, y, y);
         }
     }

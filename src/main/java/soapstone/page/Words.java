@@ -17,7 +17,8 @@ import soapstone.source.Message;
 /**
  * The sentences of one language, from {@code soapstone/words/<room>_<language>.properties}. Every room of the house
  * that says something to people has its own file; here they lie together. A sentence has places {@code {0}}, {@code {1}}
- * …, and nothing else in it is special: apostrophes and quotes mean feet and inches here.
+ * …, and nothing else in it is special: apostrophes and quotes mean feet and inches here. What is put in a place may be
+ * the name of another sentence with an {@code @} before it.
  *
  * <p>A language that lacks a sentence falls back to English; English lacking it is a fault, and shows as the key itself.
  */
@@ -96,9 +97,9 @@ public final class Words {
         return sentence == null ? key : fill(sentence, with.stream().map(this::named).toList());
     }
 
-    /** What begins with {@code @} names another sentence, such as that of a dimension. */
-    private String named(String with) {
-        return with.startsWith("@") && has(with.substring(1)) ? sentences.get(with.substring(1)) : with;
+    /** What is put in may name a sentence itself: {@code @dimension.length}. Anything else is put in as it is. */
+    private String named(String text) {
+        return text.startsWith("@") ? sentences.getOrDefault(text.substring(1), text) : text;
     }
 
     private static String fill(String sentence, List<String> with) {

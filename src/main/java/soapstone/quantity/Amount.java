@@ -14,6 +14,8 @@ import java.math.BigDecimal;
  */
 record Amount(Token number, long top, long bottom, boolean loose, int from, int to) {
 
+    private static final String NO_BREAK = String.valueOf(ShopPrinter.NO_BREAK);
+
     double value() {
         if (bottom == 0) {
             return number.value;
@@ -27,7 +29,8 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
         return scale == 1 || bottom > 0 ? value() * scale : scaled(scale).doubleValue();
     }
 
-    private BigDecimal scaled(double scale) {
+    /** The decimal that was typed, times a power of ten. Only without a fraction. */
+    BigDecimal scaled(double scale) {
         BigDecimal digits = new BigDecimal(number.word);
         return scale == 1 ? digits : digits.multiply(BigDecimal.valueOf(scale));
     }
@@ -44,22 +47,31 @@ record Amount(Token number, long top, long bottom, boolean loose, int from, int 
         if (bottom > 0) {
             return number == null ? Notation.FRACTION : Notation.MIXED;
         }
-        return number.scientific ? Notation.SCIENTIFIC : number.decimal ? Notation.DECIMAL : Notation.WHOLE;
+        return number.scientific ? Notation.SCIENTIFIC : number.decimals > 0 ? Notation.DECIMAL : Notation.WHOLE;
     }
 
-    /** Prints it as it was understood: its own digits and fraction, its thousands parted. */
+    /**
+     * Prints it as it was understood: its own digits and fraction. Thousands are not parted, so that 41,375 read as
+     * forty-one thousand does not look like a decimal.
+     */
     void print(StringBuilder out, double scale, char mark) {
         if (number != null) {
-            BigDecimal scaled = scaled(scale);
-            ShopPrinter.plain(out, scaled.scale() < 0 ? scaled.setScale(0) : scaled, mark);
+            print(out, scaled(scale), mark);
         }
         if (bottom > 0) {
-            if (number != null) {
-                out.append(ShopPrinter.NO_BREAK);
-            }
-            out.append(top);
-            out.append(loose ? "\u00A0/\u00A0" : "/");
-            out.append(bottom);
+            out.append(number == null ? "" : NO_BREAK).append(top);
+            out.append(loose ? NO_BREAK + "/" + NO_BREAK : "/").append(bottom);
         }
+    }
+
+    static void print(StringBuilder out, BigDecimal number, char mark) {
+        String digits = (number.scale() < 0 ? number.setScale(0) : number).toPlainString();
+        out.append(mark == '.' ? digits : digits.replace('.', mark));
+    }
+
+    String said(char mark) {
+        StringBuilder out = new StringBuilder(16);
+        print(out, 1, mark);
+        return out.toString();
     }
 }

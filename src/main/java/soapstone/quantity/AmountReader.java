@@ -1,7 +1,6 @@
 package soapstone.quantity;
 
 import soapstone.quantity.Spellings.Role;
-import soapstone.quantity.Spellings.Spelling;
 import soapstone.quantity.Token.Kind;
 
 /**
@@ -12,6 +11,7 @@ final class AmountReader {
 
     private static final int MOST_TOP_DIGITS = 9;
     private static final int MOST_BOTTOM_DIGITS = 6;
+    private static final int GROUP_DIGITS = 3;
 
     private final String text;
     private final Token[] tokens;
@@ -54,7 +54,7 @@ final class AmountReader {
         if (f.bottom == 0) {
             trouble = Reason.ZERO_BOTTOM.at(f.from);
         } else if (whole != null && f.top >= f.bottom) {
-            trouble = Reason.TOP_HEAVY.at(f.from, text.substring(f.from, f.to));
+            trouble = Reason.TOP_HEAVY.at(f.from, f.in(text));
         }
         return new Amount(whole, f.top, f.bottom, whole == null && f.top > f.bottom, (whole == null ? f : whole).from, f.to);
     }
@@ -80,11 +80,7 @@ final class AmountReader {
     /** A dash, an "and" or "y" between the whole number and its fraction. */
     private boolean isJoiner(int index) {
         Token t = tokens[index];
-        if (t.is(Kind.DASH) || t.is(Kind.AND) && !as.partsValues()) {
-            return true;
-        }
-        Spelling s = t.is(Kind.WORD) ? Spellings.find(t.word) : null;
-        return s != null && s.role() == Role.AND && !as.partsValues();
+        return t.is(Kind.DASH) || (t.is(Kind.AND) || t.is(Role.AND)) && !as.partsValues();
     }
 
     /** A number and a slash that is not the one of a unit, as in {@code 3 /ft}. */
@@ -116,7 +112,7 @@ final class AmountReader {
             return null;
         }
         if (slash.gap != bottom.gap) {
-            String closed = text.substring(top.from, top.to) + "/" + text.substring(bottom.from, bottom.to);
+            String closed = top.in(text) + "/" + bottom.in(text);
             trouble = Reason.GAP_AT_SLASH.at(slash.from, closed);
             return null;
         }
@@ -128,15 +124,14 @@ final class AmountReader {
     }
 
     private Amount checkedFraction(Token whole, Token top, Token bottom, boolean loose) {
-        String typed = text.substring(top.from, bottom.to);
         if (top.word.length() > MOST_TOP_DIGITS || bottom.word.length() > MOST_BOTTOM_DIGITS) {
-            trouble = ValueReader.tooBig(top.from);
+            trouble = Reason.TOO_BIG.at(top.from);
         } else if (bottom.value == 0) {
             trouble = Reason.ZERO_BOTTOM.at(bottom.from);
         } else if (whole != null && top.value >= bottom.value) {
-            trouble = Reason.TOP_HEAVY.at(top.from, typed);
+            trouble = Reason.TOP_HEAVY.at(top.from, text.substring(top.from, bottom.to));
         } else if (whole == null && !loose) {
-            trouble = mixedOrFraction(top, bottom, typed);
+            trouble = mixedOrFraction(top, bottom);
         }
         boolean heavy = whole == null && loose && top.value > bottom.value;
         skipOrdinal();
@@ -145,15 +140,13 @@ final class AmountReader {
 
     /** {@code 3/8ths}. */
     private void skipOrdinal() {
-        Token t = tokens[at];
-        Spelling s = t.is(Kind.WORD) && !t.gap ? Spellings.find(t.word) : null;
-        if (s != null && s.role() == Role.ORDINAL) {
+        if (!tokens[at].gap && tokens[at].is(Role.ORDINAL)) {
             at++;
         }
     }
 
     /** {@code 31/2} is 3 1/2 with a gap lost, or 31 halves. {@code 9/8} and {@code 22/7} can only be what they are. */
-    private Reading.Again mixedOrFraction(Token top, Token bottom, String typed) {
+    private Reading.Again mixedOrFraction(Token top, Token bottom) {
         boolean isPi = top.value == 22 && bottom.value == 7 || top.value == 355 && bottom.value == 113;
         if (top.value <= bottom.value || isPi) {
             return null;
@@ -163,11 +156,18 @@ final class AmountReader {
             String rest = digits.substring(cut);
             if (rest.charAt(0) != '0' && Long.parseLong(rest) < bottom.value) {
                 String mixed = digits.substring(0, cut) + ShopPrinter.NO_BREAK + rest + "/" + (long) bottom.value;
-                return Reason.MIXED_OR_FRACTION.at(top.from, typed, mixed,
-                        ShopPrinter.number(top.value / bottom.value, Show.AUTO, as.decimalMark()));
+                return Reason.MIXED_OR_FRACTION.at(top.from, text.substring(top.from, bottom.to), mixed, topHeavy(top, bottom));
             }
         }
         return null;
+    }
+
+    /** 15 1/2 for 31/2; where a fraction is asked, 31 / 2, which is read as it stands. */
+    private String topHeavy(Token top, Token bottom) {
+        if (as.kind() == ReadAs.Kind.FRACTION) {
+            return top.word + ShopPrinter.NO_BREAK + "/" + ShopPrinter.NO_BREAK + bottom.word;
+        }
+        return ShopPrinter.number(top.value / bottom.value, Show.fraction((int) bottom.value), as.decimalMark());
     }
 
     // ---- what must not follow
@@ -177,22 +177,37 @@ final class AmountReader {
         if (next.is(Kind.SLASH) && !beginsUnit(at + 1)) {
             trouble = amount.bottom() > 0 ? Reason.TWO_SLASHES.at(next.from) : Reason.UNFINISHED_FRACTION.at(next.from);
         } else if (next.isAmount()) {
-            twoNumbers(amount, next);
+            trouble = twoNumbers(amount, next);
         } else if (next.is(Kind.POWER)) {
             trouble = Reason.SUM.at(next.from);
         }
     }
 
-    private void twoNumbers(Amount amount, Token next) {
-        String one = text.substring(amount.from(), amount.to());
+    /** The one number that {@code 1 250}, {@code 41. 375} or {@code 41 .375} may be; null when two are more likely. */
+    private String withoutGap(Amount amount, Token next) {
+        char mark = as.decimalMark();
+        boolean markBefore = Signs.fold(text.charAt(amount.to() - 1)) == mark;
+        boolean markAfter = Signs.fold(text.charAt(next.from)) == mark;
+        String digits = amount.number().word;
+        if (markBefore && next.isWhole()) {
+            return digits + mark + next.word;
+        }
+        if (markAfter && !markBefore && !next.scientific) {
+            return digits + mark + next.word.substring(2);
+        }
+        boolean group = next.isWhole() && next.to - next.from == GROUP_DIGITS && digits.length() <= GROUP_DIGITS;
+        return group && amount.value() >= 1 ? digits + next.word : null;
+    }
+
+    private Reading.Again twoNumbers(Amount amount, Token next) {
         boolean fractionNext = next.is(Kind.VULGAR) || isFraction(at);
         if (amount.bottom() > 0 && fractionNext) {
-            trouble = Reason.TWO_FRACTIONS.at(next.from);
-        } else if (amount.isWhole() && next.isWhole() && next.to - next.from == 3 && amount.number().word.length() <= 3
-                && amount.value() >= 1) {
-            trouble = Reason.GAP_IN_NUMBER.at(next.from, amount.number().word + next.word);
-        } else {
-            trouble = Reason.TWO_NUMBERS.at(next.from, one, text.substring(next.from, next.to));
+            return Reason.TWO_FRACTIONS.at(next.from);
         }
+        String whole = amount.isWhole() && next.is(Kind.NUMBER) ? withoutGap(amount, next) : null;
+        if (whole != null) {
+            return Reason.GAP_IN_NUMBER.at(next.from, whole);
+        }
+        return Reason.TWO_NUMBERS.at(next.from, text.substring(amount.from(), amount.to()), next.in(text));
     }
 }

@@ -3,15 +3,11 @@ package soapstone.quantity;
 import java.util.Locale;
 import soapstone.quantity.Token.Kind;
 
-/** Cuts one stretch of a typed answer into tokens, and settles what a number is: its groups, its decimal mark. */
+/** Cuts one stretch of a typed answer into tokens: numbers, one-sign fractions, words and signs. */
 final class Lexer {
 
     /** More pieces than any single amount has. */
     private static final int MOST = 40;
-    private static final int MOST_DIGITS = 40;
-    private static final int EXACT_DIGITS = 15;
-    private static final int MOST_POWER = 15;
-    private static final double[] TENS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
 
     private final String text;
     private final int end;
@@ -37,7 +33,7 @@ final class Lexer {
         while (trouble == null) {
             gap = skipGap();
             if (at >= end) {
-                tokens[count] = new Token(Kind.END, end, end, gap);
+                tokens[count] = Token.sign(Kind.END, end, end, gap);
                 return tokens;
             }
             if (count == tokens.length - 1) {
@@ -99,157 +95,22 @@ final class Lexer {
         }
     }
 
-    private Token put(Kind kind, int length) {
-        Token token = new Token(kind, at, at + length, gap);
+    private void put(Token token) {
         tokens[count++] = token;
-        at += length;
-        return token;
+        at = token.to;
     }
 
-    // ---- numbers
+    private void put(Kind kind, int length) {
+        put(Token.sign(kind, at, at + length, gap));
+    }
 
     private void number() {
-        int from = at;
-        int to = from;
-        int marks = 0;
-        int firstMark = -1;
-        int groups = 0;
-        while (to < end) {
-            char c = Signs.fold(text.charAt(to));
-            boolean digitNext = to + 1 < end && isDigit(Signs.fold(text.charAt(to + 1)));
-            if (c == mark && (digitNext || to > from && (is(to + 1, mark) || marks == 0 && !is(to + 1, group)))) {
-                firstMark = marks++ == 0 ? to : firstMark;
-            } else if (c == group && digitNext) {
-                groups++;
-            } else if (!isDigit(c)) {
-                break;
-            }
-            to++;
+        NumberReader reader = new NumberReader(text, end, mark, group);
+        Token token = reader.read(at, gap);
+        trouble = reader.trouble();
+        if (token != null) {
+            put(token);
         }
-        if (groups > 0 && !isGrouped(from, firstMark < 0 ? to : firstMark, to)) {
-            otherMark(from, to, marks, groups);
-        } else if (marks > 1) {
-            trouble = Reason.TWO_MARKS.at(firstMark, text.substring(from, to));
-        } else {
-            digits(from, to, firstMark);
-        }
-    }
-
-    private boolean is(int index, char folded) {
-        return index < end && Signs.fold(text.charAt(index)) == folded;
-    }
-
-    /** Groups as in 1,250,000: one to three digits, the first not 0, then threes; no group after the decimal mark. */
-    private boolean isGrouped(int from, int wholeEnd, int to) {
-        int run = 0;
-        boolean first = true;
-        for (int i = from; i < to; i++) {
-            boolean isGroup = Signs.fold(text.charAt(i)) == group;
-            if (isGroup && i > wholeEnd) {
-                return false;
-            }
-            if (i >= wholeEnd) {
-                continue;
-            }
-            if (!isGroup) {
-                run++;
-            } else if (first ? run > 3 || run < 1 || Signs.fold(text.charAt(from)) == '0' : run != 3) {
-                return false;
-            } else {
-                first = false;
-                run = 0;
-            }
-        }
-        return run == 3;
-    }
-
-    /** Says how a number with the other mark would be written here: one way, or two where both can be meant. */
-    private void otherMark(int from, int to, int marks, int groups) {
-        String typed = text.substring(from, to);
-        StringBuilder digits = new StringBuilder();
-        int cut = -1;
-        for (int i = from; i < to; i++) {
-            char c = Signs.fold(text.charAt(i));
-            if (isDigit(c)) {
-                digits.append(c);
-            } else {
-                cut = digits.length();
-            }
-        }
-        String whole = digits.substring(0, cut);
-        String decimal = (whole.isEmpty() ? "0" : whole) + mark + digits.substring(cut);
-        if (groups > 1 && marks != 1 || marks > 1) {
-            trouble = Reason.TWO_MARKS.at(from, typed);
-        } else if (marks == 1 || whole.isEmpty() || whole.charAt(0) == '0') {
-            trouble = Reason.OTHER_MARK.at(from, typed, String.valueOf(mark), decimal);
-        } else {
-            trouble = Reason.DECIMAL_MARK.at(from, typed, String.valueOf(mark), decimal, digits.toString());
-        }
-    }
-
-    private void digits(int from, int to, int markAt) {
-        StringBuilder plain = new StringBuilder(to - from + 1);
-        long value = 0;
-        int significant = 0;
-        int decimals = 0;
-        for (int i = from; i < to; i++) {
-            char c = Signs.fold(text.charAt(i));
-            if (i == markAt) {
-                plain.append(plain.length() == 0 ? "0." : ".");
-            } else if (isDigit(c)) {
-                plain.append(c);
-                significant += significant > 0 || c != '0' ? 1 : 0;
-                decimals += markAt >= 0 && i > markAt ? 1 : 0;
-                value = significant <= EXACT_DIGITS ? value * 10 + (c - '0') : value;
-            }
-        }
-        if (plain.length() > MOST_DIGITS) {
-            trouble = Reason.TOO_LONG.at(from, String.valueOf(MOST_DIGITS));
-            return;
-        }
-        if (decimals == 0 && markAt >= 0) {
-            plain.setLength(plain.length() - 1);
-        }
-        Token token = put(Kind.NUMBER, to - from);
-        token.decimals = decimals;
-        token.decimal = decimals > 0;
-        boolean exact = significant <= EXACT_DIGITS && decimals <= EXACT_DIGITS;
-        powerOfTen(token, plain);
-        token.word = plain.toString();
-        token.value = exact && !token.scientific ? value / TENS[decimals] : Double.parseDouble(token.word);
-    }
-
-    /** Takes {@code e3} after the digits, as calculators write it. */
-    private void powerOfTen(Token token, StringBuilder plain) {
-        if (peek(0) != 'e' && peek(0) != 'E') {
-            return;
-        }
-        int sign = peek(1) == '-' || peek(1) == '+' ? 1 : 0;
-        int to = 1 + sign;
-        while (isDigit(peek(to))) {
-            to++;
-        }
-        if (to == 1 + sign || Character.isLetter(peek(to))) {
-            return;
-        }
-        int power = 0;
-        for (int i = 1 + sign; i < to; i++) {
-            power = Math.min(10_000, power * 10 + (peek(i) - '0'));
-        }
-        if (power > MOST_POWER) {
-            trouble = peek(1) == '-' ? Reason.TOO_SMALL.at(token.from) : ValueReader.tooBig(token.from);
-            return;
-        }
-        plain.append('e').append(peek(1) == '-' ? -power : power);
-        token.scientific = true;
-        Token whole = new Token(Kind.NUMBER, token.from, at + to, token.gap);
-        whole.decimals = token.decimals;
-        whole.decimal = token.decimal;
-        whole.scientific = true;
-        tokens[count - 1] = whole;
-        whole.word = plain.toString();
-        whole.value = Double.parseDouble(whole.word);
-        at += to;
     }
 
     private void vulgar() {
@@ -271,9 +132,7 @@ final class Lexer {
     }
 
     private void fraction(int length, int top, int bottom) {
-        Token token = put(Kind.VULGAR, length);
-        token.top = top;
-        token.bottom = bottom;
+        put(Token.fraction(at, at + length, gap, top, bottom));
     }
 
     /** Raised digits: a power after a unit, the top of a fraction such as {@code ³⁄₈} elsewhere. */
@@ -311,7 +170,7 @@ final class Lexer {
     private void power(int skip) {
         char c = peek(skip);
         int value = skip > 0 ? c - '0' : Signs.raised(c);
-        put(Kind.POWER, skip + 1).value = value;
+        put(Token.power(at, at + skip + 1, gap, value));
     }
 
     // ---- words and signs
@@ -325,7 +184,7 @@ final class Lexer {
                 folded.append(letter);
             }
         }
-        put(Kind.WORD, to - at).word = folded.toString();
+        put(Token.word(at, to, gap, folded.toString()));
     }
 
     private static boolean isOfWord(char c) {

@@ -191,7 +191,7 @@ final class PointReader {
         if (reading instanceof One one) {
             return one;
         }
-        trouble = reading instanceof Again again && !again.why().key().equals(Reason.ONE_ANSWER.key()) ? again
+        trouble = reading instanceof Again again && !Reason.ONE_ANSWER.isWhyOf(again) ? again
                 : notTwo(from);
         return null;
     }
@@ -204,9 +204,8 @@ final class PointReader {
     private Again whyNoTwo(int from, int end) {
         Reading reading = ValueReader.read(text, from, end, as);
         if (reading instanceof Again again) {
-            String key = again.why().key();
-            boolean own = key.equals(Reason.STRANGE_SIGN.key()) || key.equals(Reason.BACKSLASH.key())
-                    || key.equals(Reason.NEARLY_A_WORD.key());
+            boolean own = Reason.STRANGE_SIGN.isWhyOf(again) || Reason.BACKSLASH.isWhyOf(again)
+                    || Reason.NEARLY_A_WORD.isWhyOf(again);
             return own ? again : notTwo(from);
         }
         return notTwo(from);

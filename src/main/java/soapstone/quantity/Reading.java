@@ -10,8 +10,16 @@ import soapstone.source.Message;
  */
 public sealed interface Reading {
 
+    /** How it was understood, printed; reading it as the same kind gives the same again. Empty when there is no value. */
+    String text();
+
     /** Nothing was typed. */
-    record Blank() implements Reading {}
+    record Blank() implements Reading {
+        @Override
+        public String text() {
+            return "";
+        }
+    }
 
     /**
      * One amount.
@@ -48,6 +56,11 @@ public sealed interface Reading {
         public Many {
             items = List.copyOf(items);
         }
+
+        @Override
+        public String text() {
+            return String.join("; ", items.stream().map(One::text).toList());
+        }
     }
 
     /** One or more points: the n-th x belongs to the n-th y. */
@@ -58,6 +71,15 @@ public sealed interface Reading {
             if (x.size() != y.size()) {
                 throw new IllegalArgumentException(x.size() + " x for " + y.size() + " y");
             }
+        }
+
+        @Override
+        public String text() {
+            StringBuilder out = new StringBuilder();
+            for (int i = 0; i < x.size(); i++) {
+                out.append(i == 0 ? "(" : " (").append(x.get(i).text()).append("; ").append(y.get(i).text()).append(')');
+            }
+            return out.toString();
         }
     }
 
@@ -70,6 +92,11 @@ public sealed interface Reading {
     record Again(Message why, int at) implements Reading {
         public Again {
             Objects.requireNonNull(why);
+        }
+
+        @Override
+        public String text() {
+            return "";
         }
     }
 }

@@ -23,6 +23,8 @@ enum Reason {
     NEARLY_A_WORD("nearly-a-word"),
     /** {0} what was typed, {1} its dimension, {2} the asked dimension, {3} the asked unit. */
     WRONG_DIMENSION("wrong-dimension"),
+    /** {0} what was typed, {1} its dimension. */
+    NUMBER_ASKED("number-asked"),
     /** {0} the number it stands in, with a zero for it. */
     LETTER_O("letter-o"),
     /** {0} one unit, {1} the other. */
@@ -33,7 +35,7 @@ enum Reason {
     UNIT_INSIDE("unit-inside"),
     /** {0} one way to read it, {1} the other. */
     TWO_WAYS("two-ways"),
-    /** {0} what was typed, {1} as a mixed number, {2} as a decimal. */
+    /** {0} what was typed, {1} with the gap that may be missing, {2} as it stands. */
     MIXED_OR_FRACTION("mixed-or-fraction"),
     /** {0} one, {1} the other. */
     TWO_NUMBERS("two-numbers"),
@@ -52,16 +54,15 @@ enum Reason {
     METRIC_FRACTION("metric-fraction"),
     /** {0} the fraction. */
     TOP_HEAVY("top-heavy"),
-    /** {0} the bottom, {1} the unit. */
+    /** {0} the bottom. */
     NO_SUCH_RULE("no-such-rule"),
-    /** {0} the largest. */
     TOO_BIG("too-big"),
     TOO_SMALL("too-small"),
     /** {0} what was typed, {1} the mark of this class, {2} a decimal, {3} a whole number of thousands. */
     DECIMAL_MARK("decimal-mark"),
     /** {0} what was typed, {1} the mark of this class, {2} how it would be written here. */
     OTHER_MARK("other-mark"),
-    /** {0} what was typed. */
+    /** {0} what was typed, {1} the mark of this class. */
     TWO_MARKS("two-marks"),
     /** {0} the sign. */
     LONE_SIGN("lone-sign"),
@@ -70,9 +71,9 @@ enum Reason {
     ONE_ANSWER("one-answer"),
     /** {0} what was typed. */
     COLON("colon"),
-    /** {0} the amount, {1} its unit. */
+    /** {0} the amount with its unit. */
     PART_NOT_WHOLE("part-not-whole"),
-    /** {0} the part, {1} the larger unit. */
+    /** {0} the part, {1} one of the larger unit. */
     PART_TOO_BIG("part-too-big"),
     /** {0} the larger unit, {1} the smaller. */
     PARTS_ORDER("parts-order"),
@@ -98,6 +99,10 @@ enum Reason {
 
     String key() {
         return key;
+    }
+
+    boolean isWhyOf(Reading.Again again) {
+        return key.equals(again.why().key());
     }
 
     Reading.Again at(int at, String... with) {

@@ -23,6 +23,9 @@ public final class ShopReader {
     static final int MOST_SIGNS_OF_MANY = 4000;
     static final int MOST_VALUES = 200;
 
+    private static final List<Reason> LIKE_A_LIST = List.of(Reason.TWO_NUMBERS, Reason.GAP_IN_NUMBER, Reason.ONE_ANSWER,
+            Reason.DECIMAL_MARK, Reason.TWO_FRACTIONS, Reason.TWO_MARKS, Reason.RANGE);
+
     private ShopReader() {}
 
     /**
@@ -94,11 +97,12 @@ public final class ShopReader {
 
     /** What looks like two numbers in one is, in a list, most likely a comma or a space for the semicolon. */
     private static Again inList(Again again) {
-        String key = again.why().key();
-        boolean separator = key.equals(Reason.TWO_NUMBERS.key()) || key.equals(Reason.GAP_IN_NUMBER.key())
-                || key.equals(Reason.ONE_ANSWER.key()) || key.equals(Reason.DECIMAL_MARK.key())
-                || key.equals(Reason.TWO_FRACTIONS.key()) || key.equals(Reason.TWO_MARKS.key()) || key.equals(Reason.RANGE.key());
-        return separator ? Reason.LIST_SEPARATOR.at(again.at()) : again;
+        for (Reason reason : LIKE_A_LIST) {
+            if (reason.isWhyOf(again)) {
+                return Reason.LIST_SEPARATOR.at(again.at());
+            }
+        }
+        return again;
     }
 
     /** In {@code 80; 160; 240 mm} where inches are asked, nobody can say whose the unit is. A bare 0 is 0 in any unit. */

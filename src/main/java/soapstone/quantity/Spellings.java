@@ -28,7 +28,17 @@ final class Spellings {
      * @param scale how many of the unit it is: 0.001 in for a thou
      * @param good  whether it can be suggested: {@code inchs} is understood, not taught
      */
-    record Spelling(Role role, List<Unit> units, double scale, boolean good) {}
+    record Spelling(Role role, List<Unit> units, double scale, boolean good) {
+
+        boolean measures(Dimension dimension) {
+            for (int i = 0; i < units.size() && dimension != null; i++) {
+                if (units.get(i).dimension().equals(dimension)) {
+                    return true;
+                }
+            }
+            return dimension == null;
+        }
+    }
 
     private static final char QUIET = '~';
     private static final Map<String, Spelling> TABLE = new HashMap<>();
@@ -229,7 +239,7 @@ final class Spellings {
         List<String> words = new ArrayList<>();
         for (Map.Entry<String, Spelling> entry : TABLE.entrySet()) {
             Spelling s = entry.getValue();
-            if (s.role() == role && s.good() && entry.getKey().length() > 1 && (dimension == null || s.units().stream().anyMatch(u -> u.dimension().equals(dimension)))) {
+            if (s.role() == role && s.good() && entry.getKey().length() > 1 && s.measures(dimension)) {
                 words.add(entry.getKey());
             }
         }

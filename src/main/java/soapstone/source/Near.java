@@ -13,7 +13,7 @@ public final class Near {
 
     private Near() {}
 
-    /** "Did you mean a or b?", or the list of what is known when nothing is near. */
+    /** "Did you mean a or b?", or what is known, by the alphabet, when nothing is near: sets have an order of their own. */
     public static String suggest(String name, Collection<String> known) {
         List<String> near = near(name, known);
         if (!near.isEmpty()) {
@@ -22,7 +22,7 @@ public final class Near {
         if (known.isEmpty()) {
             return "";
         }
-        List<String> some = known.stream().limit(MOST_LISTED).toList();
+        List<String> some = known.stream().sorted().limit(MOST_LISTED).toList();
         return "Known here: " + String.join(", ", some) + (known.size() > MOST_LISTED ? " …" : "");
     }
 

@@ -4,12 +4,12 @@ import org.eclipse.jetty.ee11.servlet.ServletContextHandler;
 import org.eclipse.jetty.ee11.servlet.ServletHolder;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
-import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.server.handler.QoSHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import soapstone.page.Pages;
@@ -39,6 +39,7 @@ public final class SiteServer implements AutoCloseable {
     public static SiteServer start(Settings settings, Desk desk) throws Exception {
         Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
         ServerConnector connector = connector(server, settings);
+        connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         server.setStopTimeout(STOP_MILLIS);
@@ -50,7 +51,8 @@ public final class SiteServer implements AutoCloseable {
         PlainErrors errors = new PlainErrors(status -> troubles.of(status, languages.english()));
         server.setErrorHandler(errors);
         Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
-        server.setHandler(wholeForm(settings, crowd(settings, context(new SiteServlet(routes, troubles, languages), errors))));
+        server.setHandler(new FormDoor(
+                crowd(settings, context(new SiteServlet(routes, troubles, languages), errors)), settings.whole()));
         server.start();
         return new SiteServer(server, connector);
     }
@@ -72,12 +74,7 @@ public final class SiteServer implements AutoCloseable {
         return connector;
     }
 
-    private static EagerContentHandler wholeForm(Settings settings, org.eclipse.jetty.server.Handler next) {
-        return new EagerContentHandler(next,
-                new EagerContentHandler.RetainedContentLoaderFactory(SiteServlet.LARGEST_FORM + 1L, -1, true));
-    }
-
-    private static QoSHandler crowd(Settings settings, org.eclipse.jetty.server.Handler next) {
+    private static QoSHandler crowd(Settings settings, Handler next) {
         QoSHandler crowd = new QoSHandler(next);
         crowd.setMaxRequestCount(settings.atOnce());
         crowd.setMaxSuspendedRequestCount(settings.waiting());

@@ -4,7 +4,6 @@ import jakarta.servlet.http.HttpServlet;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Map;
@@ -16,7 +15,6 @@ final class SiteServlet extends HttpServlet {
 
     private static final long serialVersionUID = 1L;
 
-    static final int LARGEST_FORM = 64 * 1024;
     private static final Pattern PATH = Pattern.compile("(/[A-Za-z0-9_-][A-Za-z0-9_.-]*)+|/");
     private static final String FORM = "application/x-www-form-urlencoded";
 
@@ -33,19 +31,19 @@ final class SiteServlet extends HttpServlet {
     @Override
     protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
         Words words = languages.of(Collections.list(request.getHeaders("Accept-Language")));
+        Reply reply;
         try {
-            send(response, reply(request, words));
-        } catch (IOException e) {
-            throw e;
-        } catch (Exception | StackOverflowError e) {
+            reply = reply(request, words);
+        } catch (RuntimeException | StackOverflowError e) {
             if (e instanceof Trouble trouble && !trouble.allow().isEmpty()) {
                 response.setHeader("Allow", trouble.allow());
             }
-            send(response, troubles.of(e, request.getRequestURI(), words));
+            reply = troubles.of(e, request.getRequestURI(), words);
         }
+        send(response, reply);
     }
 
-    private Reply reply(HttpServletRequest request, Words words) throws IOException {
+    private Reply reply(HttpServletRequest request, Words words) {
         String path = request.getRequestURI();
         if (path.length() > 1 && path.endsWith("/") && PATH.matcher(path.substring(0, path.length() - 1)).matches()) {
             return Reply.movedFor(path.substring(0, path.length() - 1));
@@ -59,21 +57,13 @@ final class SiteServlet extends HttpServlet {
         return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, words));
     }
 
-    private static Fields form(HttpServletRequest request) throws IOException {
-        String type = String.valueOf(request.getContentType()).replace(" ", "");
+    private static Fields form(HttpServletRequest request) {
+        String type = String.valueOf(request.getHeader("Content-Type")).replace(" ", "");
         if (!type.equalsIgnoreCase(FORM) && !type.equalsIgnoreCase(FORM + ";charset=utf-8")) {
             throw Trouble.of(415);
         }
-        if (request.getContentLengthLong() > LARGEST_FORM) {
-            throw Trouble.of(413);
-        }
-        try (InputStream body = request.getInputStream()) {
-            byte[] bytes = body.readNBytes(LARGEST_FORM + 1);
-            if (bytes.length > LARGEST_FORM) {
-                throw Trouble.of(413);
-            }
-            return Fields.parse(new String(bytes, StandardCharsets.ISO_8859_1));
-        }
+        byte[] form = (byte[]) request.getAttribute(FormDoor.FORM);
+        return Fields.parse(new String(form, StandardCharsets.ISO_8859_1));
     }
 
     private static void send(HttpServletResponse response, Reply reply) throws IOException {

@@ -4,12 +4,18 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 
 /** Writes a page of all drawings to look at: {@code mvn -q test-compile} and run this with target/classes on the path. */
 final class ContactSheet {
 
+    /** Shows both layouts side by side on a wide screen. */
+    private static final String BOTH = "section div{display:flex;gap:12px}.drawing-wide,.drawing-narrow{display:block;margin:0;flex:none}";
+
     private ContactSheet() {}
+
+    private static boolean both() {
+        return Boolean.getBoolean("both");
+    }
 
     /** @param args the file to write; by default {@code target/contact-sheet.html} */
     public static void main(String[] args) throws IOException {
@@ -24,7 +30,7 @@ final class ContactSheet {
                 + "margin:12px}h2{font-size:15px;border-top:1px solid #4A555B;margin:8px 0}.cells{display:grid;grid-template-columns:repeat(auto-fill,minmax(340px,1fr));gap:8px}"
                 + "@media(min-width:800px){.cells{grid-template-columns:repeat(auto-fill,minmax(720px,1fr))}}"
                 + "svg{outline:1px solid #eee}\n")
-                .append(css).append("</style>\n");
+                .append(css).append(both() ? BOTH : "").append("</style>\n");
         int id = 0;
         for (Samples.Sample s : Samples.all()) {
             if (!s.name().contains(only)) {
@@ -32,12 +38,8 @@ final class ContactSheet {
             }
             Figure f = FigureKinds.draw(s.right(), s.yours(), "f" + id++).orElse(null);
             out.append("<section><h2>").append(s.name()).append("</h2>")
-                    .append(f == null ? "<p>no drawing</p>" : f.wide() + f.narrow()).append("</section>\n");
+                    .append(f == null ? "<p>no drawing</p>" : "<div>" + f.wide() + f.narrow() + "</div>").append("</section>\n");
         }
         return out.append("</html>\n").toString();
-    }
-
-    static List<String> names() {
-        return Samples.all().stream().map(Samples.Sample::name).toList();
     }
 }

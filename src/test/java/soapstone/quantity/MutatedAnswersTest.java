@@ -87,6 +87,7 @@ class MutatedAnswersTest {
             assertThat(again.why().with()).allSatisfy(w -> assertThat(w).hasSizeLessThan(LONGEST_WITH));
             return 0;
         }
+        assertThat(ShopReader.read(reading.text(), as)).as("<%s> %s printed as <%s>", text, as, reading.text()).hasSameClassAs(reading);
         for (One one : TypedAnswersTest.ones(reading)) {
             checkOne(text, as, one);
         }
@@ -96,7 +97,7 @@ class MutatedAnswersTest {
     private static void checkOne(String text, ReadAs as, One one) {
         ReadAs.Kind kind = as.partsValues() ? ReadAs.Kind.QUANTITY : as.kind();
         assertThat(one.text()).hasSizeLessThan(LONGEST_WITH);
-        assertThat(Math.abs(one.base())).as(text).isLessThanOrEqualTo(ValueReader.LARGEST_BASE);
+        assertThat(Math.abs(one.base())).as(text).isLessThanOrEqualTo(Value.LARGEST_BASE);
         assertThat(one.place()).as(text).isPositive().isFinite();
         Reading again = ShopReader.read(one.text(), as.as(kind));
         assertThat(again).as("<%s> %s printed as <%s>", text, as, one.text()).isInstanceOf(One.class);

@@ -126,7 +126,7 @@ class PrintedReadsBackTest {
         for (UnitSystem system : UnitSystem.values()) {
             for (char mark : new char[] {'.', ','}) {
                 double base = unit.toBase(amount, system);
-                if (Math.abs(base) > ValueReader.LARGEST_BASE) {
+                if (Math.abs(base) > Value.LARGEST_BASE) {
                     continue;
                 }
                 String text = ShopPrinter.text(base, unit, system, show, mark);

@@ -70,6 +70,19 @@ class TypedAnswersTest {
 
     @ParameterizedTest
     @MethodSource("rows")
+    void theWholeReadingReadsBackAsItsOwnKind(Row row) {
+        Reading reading = ShopReader.read(row.text(), row.as());
+        Reading again = ShopReader.read(reading.text(), row.as());
+        if (reading instanceof Again) {
+            assertThat(reading.text()).isEmpty();
+        } else {
+            assertThat(again.text()).isEqualTo(reading.text());
+            assertThat(again).hasSameClassAs(reading);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("rows")
     void amountAndUnitGiveTheBase(Row row) {
         for (One one : ones(ShopReader.read(row.text(), row.as()))) {
             double base = one.unit().toBase(one.amount(), row.as().system());

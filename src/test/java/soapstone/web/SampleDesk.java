@@ -58,7 +58,7 @@ class SampleDesk implements Desk {
     static final Reference FENCE_POST = Reference.lesson("holes-and-spaces", "Holes and spaces");
     static final Caution LID = new Caution("pressure", "pressure",
             "The numbers are for learning. A real vessel follows the local code and is checked by licensed people. Never test one with air.");
-    static final Message MILLIMETERS = Message.of("answer.other-unit", "mm", "inches");
+    static final Message MILLIMETERS = Message.of("beside.mark.right-but-unit", "mm", "in");
 
     private static final Map<String, Answer> KNOWN = new LinkedHashMap<>();
 
@@ -215,7 +215,7 @@ class SampleDesk implements Desk {
             case RIGHT -> Answer.marked("4.25", state, "4.25 in");
             case RIGHT_BUT -> Answer.marked("108 mm", state, "108 mm", MILLIMETERS);
             case CARRIED -> Answer.carried("20", "20 in", new Own("a", "3 3/4 in"));
-            case NEAR -> Answer.marked("4 5/16", state, "4 5/16 in", Message.of("answer.near-by", "1/16 in", "1/32 in"));
+            case NEAR -> Answer.marked("4 5/16", state, "4 5/16 in", Message.of("beside.mark.near", "1/16 in", "1/32 in"));
             case SLIP -> Answer.slip("3-3/4\"", "3 3/4 in", "holes counted as spaces", "one end left in");
             case UNEXPLAINED -> Answer.marked("6 1/8", state, "6 1/8 in");
             case BLANK -> Answer.marked("", state, "");

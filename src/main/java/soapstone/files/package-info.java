@@ -1,0 +1,2 @@
+/** Folders and the program's own jar, as texts by path. */
+package soapstone.files;

@@ -1,0 +1,2 @@
+/** The course and its lessons, checked against the bank. */
+package soapstone.lesson;
