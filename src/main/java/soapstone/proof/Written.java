@@ -13,14 +13,14 @@ import soapstone.quantity.ShopPrinter;
 import soapstone.variant.Answers;
 
 /** Writes down answers as people would, for trials: rounded as asked, or to three figures. */
-final class Written {
+public final class Written {
 
     private static final char POINT = '.';
 
     private Written() {}
 
     /** What a run gives at an ask, rounded as asked; bare numbers. */
-    static String asAsked(Model model, Ask ask, Frame f) {
+    public static String asAsked(Model model, Ask ask, Frame f) {
         if (ask.kind() == Ask.Kind.CHOICE) {
             return model.program().labels().text(f.number(ask.slot()));
         }
@@ -52,7 +52,7 @@ final class Written {
         return ShopPrinter.number(Rounding.halfUp(amount, step), Show.decimal(step), POINT);
     }
 
-    static Typed read(Model model, Ask ask, String text) {
+    public static Typed read(Model model, Ask ask, String text) {
         return AnswerReader.read(model, ask, text, POINT);
     }
 
