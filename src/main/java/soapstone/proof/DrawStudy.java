@@ -63,6 +63,7 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
         }
 
         DrawStudy run() {
+            faults.addAll(FigureFaults.of(model));
             survivors();
             for (long seed = 1; seed <= draws; seed++) {
                 Optional<Variant> variant = drawer.draw(seed);
@@ -77,7 +78,7 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
                 int sense = makesSense.getOrDefault(slip.name(), 0);
                 double share = sense == 0 ? 0 : seenIn.getOrDefault(slip.name(), 0) / (double) sense;
                 seen.put(slip.name(), share);
-                if (faults.isEmpty() && sense > 0 && share < LEAST_SEEN) {
+                if (sense > 0 && share < LEAST_SEEN) {
                     faults.add("the slip '" + slip.name() + "' is seen in " + percent(share) + " of the draws in which it makes sense; at least " + percent(LEAST_SEEN));
                 }
             }

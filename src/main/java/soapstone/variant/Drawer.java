@@ -32,7 +32,11 @@ public final class Drawer {
     private final Program program;
     private final Frame right;
     private final Frame other;
+    private final Frame coarse;
     private final long[] names;
+    private final int last;
+    /** What each slip gives at each ask in the last try, where it is seen; NaN elsewhere. */
+    private final double[][] seen;
 
     public Drawer(Exercise exercise, UnitSystem system) {
         this.exercise = exercise;
@@ -40,6 +44,9 @@ public final class Drawer {
         this.program = model.program();
         this.right = program.frame();
         this.other = program.frame();
+        this.coarse = program.frame();
+        this.last = model.asks().stream().mapToInt(a -> Math.max(a.slot(), a.second())).max().orElse(0);
+        this.seen = new double[model.asks().size()][model.slips().size()];
         this.names = model.givens().stream().mapToLong(g -> Draw.hash(g.name())).toArray();
     }
 
@@ -81,9 +88,9 @@ public final class Drawer {
                 return "where: " + rule.text();
             }
         }
-        for (Slip slip : model.slips()) {
-            if (isOnlyNear(slip)) {
-                return "too near: " + slip.name();
+        for (int i = 0; i < model.slips().size(); i++) {
+            if (isOnlyNear(i)) {
+                return "too near: " + model.slips().get(i).name();
             }
         }
         return null;
@@ -124,26 +131,21 @@ public final class Drawer {
     }
 
     /** A slip that shows at no ask, and at some ask is too near to be told apart. */
-    private boolean isOnlyNear(Slip slip) {
-        if (!slip.makesSense(right)) {
-            return false;
-        }
-        long changed = program.rerun(right, other, slip.change(), lastAsked());
+    private boolean isOnlyNear(int index) {
+        Slip slip = model.slips().get(index);
+        boolean sense = slip.makesSense(right);
+        long changed = sense ? program.rerun(right, other, slip.change(), last) : 0;
         boolean near = false;
-        for (Ask ask : model.asks()) {
-            if ((changed & 1L << ask.slot()) != 0 || ask.second() >= 0 && (changed & 1L << ask.second()) != 0) {
-                Effect effect = effect(ask, right, other);
-                if (effect == Effect.SEEN) {
-                    return false;
-                }
-                near |= effect == Effect.NEAR;
-            }
+        boolean shows = false;
+        for (int k = 0; k < seen.length; k++) {
+            Ask ask = model.asks().get(k);
+            boolean reached = (changed & 1L << ask.slot()) != 0 || ask.second() >= 0 && (changed & 1L << ask.second()) != 0;
+            Effect effect = reached ? effect(ask, right, other) : Effect.SAME;
+            near |= effect == Effect.NEAR;
+            shows |= effect == Effect.SEEN;
+            seen[k][index] = effect == Effect.SEEN && ask.isNumber() ? other.number(ask.slot()) : Double.NaN;
         }
-        return near;
-    }
-
-    private int lastAsked() {
-        return model.program().slots().size() - 1;
+        return near && !shows;
     }
 
     /** As in {@link Answers}, and also apart from what a shop constant would give. */
@@ -152,7 +154,6 @@ public final class Drawer {
         if (effect != Effect.SEEN || model.constants().isEmpty()) {
             return effect;
         }
-        Frame coarse = program.frame();
         for (Model.Constant constant : model.constants()) {
             for (double value : constant.also()) {
                 program.rerun(rightRun, coarse, Change.fixed(constant.slot(), value), ask.slot());
@@ -164,39 +165,31 @@ public final class Drawer {
         return effect;
     }
 
-    /** How well slips of different families are told apart in the last try: the higher, the better. */
+    /**
+     * How well slips of different families are told apart in the last try, from 0 to {@link #APART}: the mean over all
+     * pairs that show. A slip without effect here neither helps nor hurts, so that a right angle is drawn as often as another.
+     */
     private double apart() {
-        List<Slip> slips = model.slips();
-        Ask ask = model.asks().get(0);
         double sum = 0;
-        double[] values = new double[slips.size()];
-        for (Ask a : model.asks()) {
-            ask = a;
-            if (!ask.isNumber()) {
-                continue;
-            }
-            for (int i = 0; i < values.length; i++) {
-                program.rerun(right, other, slips.get(i).change(), ask.slot());
-                values[i] = slips.get(i).makesSense(right) ? other.number(ask.slot()) : Double.NaN;
-            }
-            sum += apart(slips, values, ask);
-        }
-        return sum;
-    }
-
-    private double apart(List<Slip> slips, double[] values, Ask ask) {
-        double window = Math.max(Math.min(ask.within(), ask.to() / 2), ask.to() == 0 ? 0.25 : 0);
-        double sum = 0;
-        for (int i = 0; i < values.length; i++) {
-            for (int j = 0; j < i; j++) {
-                if (!slips.get(i).family().equals(slips.get(j).family())) {
-                    double d = Math.abs(values[i] - values[j]) / window;
-                    // A slip that makes no sense here tells nothing: it must not draw the choice its way.
-                    sum += Double.isNaN(d) ? 0 : Math.min(APART, d);
+        int pairs = 0;
+        for (int k = 0; k < seen.length; k++) {
+            Ask ask = model.asks().get(k);
+            double window = ask.to() == 0 ? 0.25 : Math.min(ask.within(), ask.to() / 2);
+            for (int i = 0; i < seen[k].length; i++) {
+                for (int j = 0; j < i; j++) {
+                    double d = Math.abs(seen[k][i] - seen[k][j]) / window;
+                    if (!Double.isNaN(d) && isOfInterest(model.slips().get(i), model.slips().get(j))) {
+                        sum += Math.min(APART, d);
+                        pairs++;
+                    }
                 }
             }
         }
-        return sum;
+        return pairs == 0 ? APART : sum / pairs;
+    }
+
+    private boolean isOfInterest(Slip a, Slip b) {
+        return !a.family().equals(b.family()) && !exercise.areTied(a.name(), b.name());
     }
 
     private Variant variant(long seed, int attempt) {
@@ -206,7 +199,7 @@ public final class Drawer {
         List<Variant.Outcome> outcomes = new ArrayList<>();
         for (Slip slip : model.slips()) {
             Frame theirs = program.frame();
-            program.rerun(done, theirs, slip.change(), lastAsked());
+            program.rerun(done, theirs, slip.change(), program.slots().size() - 1);
             boolean sense = slip.makesSense(done);
             for (Ask ask : model.asks()) {
                 outcomes.add(new Variant.Outcome(slip, ask, sense ? effect(ask, done, theirs) : Effect.NONE, theirs));
