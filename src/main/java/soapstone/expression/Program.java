@@ -156,8 +156,13 @@ public final class Program {
     }
 
     long differs(Frame a, Frame b, int slot) {
-        boolean same = lists[slot] ? java.util.Arrays.equals(a.lists[slot], b.lists[slot]) : a.numbers[slot] == b.numbers[slot];
+        boolean same = lists[slot] ? java.util.Arrays.equals(a.lists[slot], b.lists[slot]) : isSame(a.numbers[slot], b.numbers[slot]);
         return same ? 0 : 1L << slot;
+    }
+
+    /** Two values that are both not defined are no difference. */
+    private static boolean isSame(double a, double b) {
+        return a == b || Double.isNaN(a) && Double.isNaN(b);
     }
 
     /** The line's own amount rounded half up to a step of base units, as somebody does who rounds on the way. */

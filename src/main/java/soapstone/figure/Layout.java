@@ -10,7 +10,7 @@ final class Layout {
     private static final double BETWEEN = 14;
     private static final double LINE = 19;
     private static final double LEAST_ROOM = 24;
-    private static final int MOST_TRIES = 12;
+    private static final double STEP = 5;
     private static final double SAMPLE = 40;
 
     private final Brief brief;
@@ -43,16 +43,21 @@ final class Layout {
         return all;
     }
 
+    /**
+     * The largest drawing that fits, found by shrinking the part in small steps: with every size lettering finds other
+     * places, so what is too wide cannot be taken off at once.
+     */
     private Sheet body() {
-        double room = brief.width() - 2 * MARGIN;
-        for (int i = 0;; i++) {
+        double most = brief.width() - 2 * MARGIN;
+        double room = most;
+        while (true) {
             Sheet sheet = new Sheet();
             drawer.draw(brief, sheet, room);
-            double over = sheet.bounds().width() - (brief.width() - 2 * MARGIN);
-            if (!(over > 0.5) || i == MOST_TRIES || room <= LEAST_ROOM) {
+            double over = sheet.bounds().width() - most;
+            if (!(over > 0.5) || room <= LEAST_ROOM) {
                 return sheet;
             }
-            room = Math.max(LEAST_ROOM, room - Math.max(over, 2));
+            room = Math.max(LEAST_ROOM, room - Math.max(STEP, over / 5));
         }
     }
 

@@ -1,5 +1,6 @@
 package soapstone.web;
 
+import java.io.IOException;
 import org.eclipse.jetty.ee11.servlet.ServletContextHandler;
 import org.eclipse.jetty.ee11.servlet.ServletHolder;
 import org.eclipse.jetty.http.HttpCompliance;
@@ -35,8 +36,12 @@ public final class SiteServer implements AutoCloseable {
         this.connector = connector;
     }
 
-    /** Starts the site and returns when it takes requests. */
-    public static SiteServer start(Settings settings, Desk desk) throws Exception {
+    /**
+     * Starts the site and returns when it takes requests.
+     *
+     * @throws IOException if the port cannot be had
+     */
+    public static SiteServer start(Settings settings, Desk desk) throws IOException {
         Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
         ServerConnector connector = connector(server, settings);
         connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
@@ -53,8 +58,27 @@ public final class SiteServer implements AutoCloseable {
         Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
         server.setHandler(new FormDoor(
                 crowd(settings, context(new SiteServlet(routes, troubles, languages), errors)), settings.whole()));
-        server.start();
+        begin(server);
         return new SiteServer(server, connector);
+    }
+
+    private static void begin(Server server) throws IOException {
+        try {
+            server.start();
+        } catch (IOException e) {
+            stop(server);
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException("the site does not start", e);
+        }
+    }
+
+    private static void stop(Server server) {
+        try {
+            server.stop();
+        } catch (Exception e) {
+            throw new IllegalStateException("the site does not stop", e);
+        }
     }
 
     private static ServerConnector connector(Server server, Settings settings) {
@@ -100,7 +124,7 @@ public final class SiteServer implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
-        server.stop();
+    public void close() {
+        stop(server);
     }
 }

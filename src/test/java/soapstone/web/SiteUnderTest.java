@@ -59,7 +59,7 @@ final class SiteUnderTest implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() {
         browser.close();
         server.close();
     }
