@@ -39,8 +39,6 @@ final class PlainJava {
     private final StringBuilder methods = new StringBuilder();
     /** For each slip, what it puts into the lines that it changes. */
     private final List<Map<Integer, JavaText.Written>> swaps = new ArrayList<>();
-    /** The slots whose right values are read somewhere. */
-    private long read;
 
     private PlainJava(String className, Model model, Ask ask, Map<String, FormulaBody> formulas, Map<String, ? extends LookupTable> tables) {
         this.className = className;
@@ -61,10 +59,9 @@ final class PlainJava {
             swaps.add(swap(i));
         }
         String mark = mark();
-        String work = work();
         String take = take();
         StringBuilder source = new StringBuilder("public final class ").append(className).append(" implements soapstone.speed.PlainMarking {\n");
-        source.append(fields()).append("boolean[] sense;\n").append(take).append(work).append(mark).append(methods);
+        source.append(fields()).append("boolean[] sense;\n").append(take).append(mark).append(methods);
         text.members().values().forEach(m -> source.append(m).append('\n'));
         return source.append(PlainHelpers.TEXT).append("}\n").toString();
     }
@@ -102,17 +99,6 @@ final class PlainJava {
             }
         }
         return take.append("}\n").toString();
-    }
-
-    private String work() {
-        StringBuilder work = new StringBuilder("public void work() {\n");
-        for (Program.Slot slot : program.slots()) {
-            if (slot.index() <= last && slot.value() != null && (read & 1L << slot.index()) != 0) {
-                work.append("    ").append(field(slot.index())).append(" = ")
-                        .append(text.write(slot.value(), JavaText.Manner.PLAIN, PlainJava::field).java()).append(";\n");
-            }
-        }
-        return work.append("}\n").toString();
     }
 
     // ---- candidates
@@ -194,7 +180,6 @@ final class PlainJava {
         if ((locals & 1L << slot) != 0) {
             return local(slot);
         }
-        read |= 1L << slot;
         return field(slot);
     }
 

@@ -12,9 +12,6 @@ public interface PlainMarking {
      */
     void take(double[] numbers, double[][] lists, boolean[] sense);
 
-    /** Works the right lines again from the givens that were taken. */
-    void work();
-
     /**
      * Marks an answer.
      *

@@ -114,14 +114,11 @@ final class Trial {
     }
 
     /** Marks all answers once with the written-out Java. */
-    double plain(boolean working) {
+    double plain() {
         double sum = 0;
         for (Round round : rounds) {
             plain.take(round.numbers(), round.lists(), round.sense());
             for (PlainAnswer answer : round.answers()) {
-                if (working) {
-                    plain.work();
-                }
                 sum += plain.mark(answer);
             }
         }
