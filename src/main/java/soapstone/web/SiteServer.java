@@ -86,6 +86,8 @@ public final class SiteServer implements AutoCloseable {
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
         http.setRequestHeaderSize(HEADER_BYTES);
+        // The cache of headers takes some 90 kB for each open connection: a class of phones would fill a small machine.
+        http.setHeaderCacheSize(0);
         http.setHttpCompliance(HttpCompliance.RFC9110);
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setIdleTimeout(settings.idle().toMillis());

@@ -36,6 +36,9 @@ class BrowserTest {
             "/exercises/spacing/every-state?seed=7&units=us", "/lessons", "/lessons/holes-and-spaces", "/formulas", "/formulas/bend_allowance",
             "/bench/spacing/bolt-holes", "/tables", "/tables/gauge", "/cautions", "/answers", "/about", "/nowhere");
 
+    /** Held here, since a logger that nobody holds forgets its level. */
+    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
+
     @TempDir
     private static Path profile;
     private static SiteUnderTest site;
@@ -43,7 +46,7 @@ class BrowserTest {
 
     @BeforeAll
     static void start() throws Exception {
-        Logger.getLogger("org.openqa.selenium").setLevel(Level.SEVERE);
+        NOISE.setLevel(Level.SEVERE);
         site = SiteUnderTest.start();
         ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
         ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
