@@ -15,17 +15,16 @@ import soapstone.quantity.UnitSystem;
 
 /**
  * Draws numbers that make a fair task: the part could be made, everything is defined, and every slip is either without
- * any effect in this draw or told apart from the right answer. Among the first draws that pass it takes the one in which
- * slips of different families are best apart. Not for several threads at once.
+ * any effect in this draw or told apart from the right answer. A draw in which slips of two families give one number passes
+ * too, but every second such draw is passed over. Only every second: some numbers always bring two slips together (90
+ * degrees, a certain metal), and students have to meet those as well. Not for several threads at once.
  */
 public final class Drawer {
 
-    /** How many draws that pass are compared. */
-    public static final int COMPARED = 32;
     /** How many draws are tried in all. */
     public static final int MOST_TRIES = 600;
-    /** Slips further apart than this many naming windows are told apart well enough. */
-    private static final double APART = 4;
+    /** The stream that says which draws are passed over; no given can have this name. */
+    private static final long PASSED_OVER = Draw.hash("passed over");
 
     private final Exercise exercise;
     private final Model model;
@@ -49,20 +48,16 @@ public final class Drawer {
     }
 
     public Optional<Variant> draw(long seed) {
-        int best = -1;
-        double bestApart = -1;
-        int passed = 0;
-        for (int attempt = 0; attempt < MOST_TRIES && passed < COMPARED; attempt++) {
+        int spare = -1;
+        for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
             if (attempt(seed, attempt) == null) {
-                passed++;
-                double apart = apart();
-                if (apart > bestApart + 1e-12) {
-                    best = attempt;
-                    bestApart = apart;
+                if (Draw.index(seed, PASSED_OVER, attempt, 2) == 0 || !areAlike()) {
+                    return Optional.of(variant(seed, attempt));
                 }
+                spare = spare < 0 ? attempt : spare;
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(variant(seed, best));
+        return spare < 0 ? Optional.empty() : Optional.of(variant(seed, spare));
     }
 
     /**
@@ -164,39 +159,34 @@ public final class Drawer {
         return effect;
     }
 
-    /** How well slips of different families are told apart in the last try: the higher, the better. */
-    private double apart() {
+    /** Whether in the last try slips of two families, both seen, give one number at some ask. */
+    private boolean areAlike() {
         List<Slip> slips = model.slips();
-        Ask ask = model.asks().get(0);
-        double sum = 0;
         double[] values = new double[slips.size()];
-        for (Ask a : model.asks()) {
-            ask = a;
-            if (!ask.isNumber()) {
-                continue;
-            }
-            for (int i = 0; i < values.length; i++) {
+        for (Ask ask : model.asks()) {
+            for (int i = 0; ask.isNumber() && i < values.length; i++) {
                 program.rerun(right, other, slips.get(i).change(), ask.slot());
-                values[i] = slips.get(i).makesSense(right) ? other.number(ask.slot()) : Double.NaN;
+                boolean seen = slips.get(i).makesSense(right) && Answers.effect(ask, right, other) == Effect.SEEN;
+                values[i] = seen ? other.number(ask.slot()) : Double.NaN;
             }
-            sum += apart(slips, values, ask);
+            if (ask.isNumber() && areAlike(slips, values, ask)) {
+                return true;
+            }
         }
-        return sum;
+        return false;
     }
 
-    private double apart(List<Slip> slips, double[] values, Ask ask) {
-        double window = Math.max(Math.min(ask.within(), ask.to() / 2), ask.to() == 0 ? 0.25 : 0);
-        double sum = 0;
+    /** An answer rounded as asked stands within one naming window of its slip, and so within two of another's. */
+    private static boolean areAlike(List<Slip> slips, double[] values, Ask ask) {
+        double windows = 2 * Math.min(ask.within(), ask.to() / 2) + Answers.slack(ask);
         for (int i = 0; i < values.length; i++) {
             for (int j = 0; j < i; j++) {
-                if (!slips.get(i).family().equals(slips.get(j).family())) {
-                    double d = Math.abs(values[i] - values[j]) / window;
-                    // A slip that makes no sense here tells nothing: it must not draw the choice its way.
-                    sum += Double.isNaN(d) ? 0 : Math.min(APART, d);
+                if (!slips.get(i).family().equals(slips.get(j).family()) && Math.abs(values[i] - values[j]) <= windows) {
+                    return true;
                 }
             }
         }
-        return sum;
+        return false;
     }
 
     private Variant variant(long seed, int attempt) {
