@@ -15,17 +15,16 @@ import soapstone.quantity.UnitSystem;
 
 /**
  * Draws numbers that make a fair task: the part could be made, everything is defined, and every slip is either without
- * any effect in this draw or told apart from the right answer. Among the first draws that pass it takes the one in which
- * slips of different families are best apart. Not for several threads at once.
+ * any effect in this draw or told apart from the right answer. A draw in which slips of two families give one number passes
+ * too, but every second such draw is passed over. Only every second: some numbers always bring two slips together (90
+ * degrees, a certain metal), and students have to meet those as well. Not for several threads at once.
  */
 public final class Drawer {
 
-    /** How many draws that pass are compared. */
-    public static final int COMPARED = 32;
     /** How many draws are tried in all. */
     public static final int MOST_TRIES = 600;
-    /** Slips further apart than this many naming windows are told apart well enough. */
-    private static final double APART = 4;
+    /** The stream that says which draws are passed over; no given can have this name. */
+    private static final long PASSED_OVER = Draw.hash("passed over");
 
     private final Exercise exercise;
     private final Model model;
@@ -56,20 +55,16 @@ public final class Drawer {
     }
 
     public Optional<Variant> draw(long seed) {
-        int best = -1;
-        double bestApart = -1;
-        int passed = 0;
-        for (int attempt = 0; attempt < MOST_TRIES && passed < COMPARED; attempt++) {
+        int spare = -1;
+        for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
             if (attempt(seed, attempt) == null) {
-                passed++;
-                double apart = apart();
-                if (apart > bestApart + 1e-12) {
-                    best = attempt;
-                    bestApart = apart;
+                if (Draw.index(seed, PASSED_OVER, attempt, 2) == 0 || !areAlike()) {
+                    return Optional.of(variant(seed, attempt));
                 }
+                spare = spare < 0 ? attempt : spare;
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(variant(seed, best));
+        return spare < 0 ? Optional.empty() : Optional.of(variant(seed, spare));
     }
 
     /**
@@ -165,27 +160,21 @@ public final class Drawer {
         return effect;
     }
 
-    /**
-     * How well slips of different families are told apart in the last try, from 0 to {@link #APART}: the mean over all
-     * pairs that show. A slip without effect here neither helps nor hurts, so that a right angle is drawn as often as another.
-     */
-    private double apart() {
-        double sum = 0;
-        int pairs = 0;
+    /** Whether in the last try slips of two families, both seen, give one number at some ask. */
+    private boolean areAlike() {
         for (int k = 0; k < seen.length; k++) {
             Ask ask = model.asks().get(k);
-            double window = ask.to() == 0 ? 0.25 : Math.min(ask.within(), ask.to() / 2);
+            // An answer rounded as asked stands within one naming window of its slip, and so within two of another's.
+            double windows = 2 * Math.min(ask.within(), ask.to() / 2) + Answers.slack(ask);
             for (int i = 0; i < seen[k].length; i++) {
                 for (int j = 0; j < i; j++) {
-                    double d = Math.abs(seen[k][i] - seen[k][j]) / window;
-                    if (!Double.isNaN(d) && isOfInterest(model.slips().get(i), model.slips().get(j))) {
-                        sum += Math.min(APART, d);
-                        pairs++;
+                    if (Math.abs(seen[k][i] - seen[k][j]) <= windows && isOfInterest(model.slips().get(i), model.slips().get(j))) {
+                        return true;
                     }
                 }
             }
         }
-        return pairs == 0 ? APART : sum / pairs;
+        return false;
     }
 
     private boolean isOfInterest(Slip a, Slip b) {
