@@ -24,6 +24,7 @@
  * <li>{@link soapstone.web}: HTTP in, pages out; the only package with servlets; entry {@link soapstone.web.SiteServer}.
  * <li>{@link soapstone.desk}: what the web asks for in, view models out of bank and course; entry
  *     {@link soapstone.desk.EngineDesk}.
+ * <li>{@link soapstone.speed}: a bank in, how fast it is marked and served out, in ratios to plain Java and to a bare web server.
  * <li>{@link soapstone.command}: the command line.
  * </ul>
  *

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Given;
+import soapstone.exercise.Kept;
 import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.exercise.Slip;
@@ -87,7 +88,7 @@ final class ModelReader {
             all[i] = shows.getOrDefault(i, Show.AUTO);
         }
         return Optional.of(new Model(system, program, all, story, notes, givens, where, lines, asks, slips, consequence, constants, figure,
-                radians));
+                radians, new Kept()));
     }
 
     private record PendingLine(int slot, Text say, Line.Phase phase) {}

@@ -25,7 +25,8 @@ final class CheckJson {
         ObjectNode checks = counts.putObject("checks");
         CheckText.kinds(result.runs(), checks::put);
         checks.put("misprints", (int) result.runs().stream().filter(r -> r.check().misprint()).count());
-        result.falseShare().ifPresent(s -> data.set("falseNames", Json.number(s)));
+        result.falseShare(false).ifPresent(s -> data.set("falseNames", Json.number(s)));
+        result.falseShare(true).ifPresent(s -> data.set("falseNamesOfCounts", Json.number(s)));
         ArrayNode issues = data.putArray("issues");
         result.issues().forEach(i -> issues.add(issue(i)));
         ArrayNode failed = data.putArray("failed");

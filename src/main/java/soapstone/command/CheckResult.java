@@ -80,10 +80,11 @@ record CheckResult(Bank bank, List<Issue> issues, List<CheckRun> runs, List<Draw
         return new Issue("published check", run.check().place(), run.owner() + " " + what + run.told(), run.check().source());
     }
 
-    /** Share of random answers that were named, over all asks that are no choice. */
-    Optional<Double> falseShare() {
-        int answers = names.stream().mapToInt(FalseNames::answers).sum();
-        int named = names.stream().mapToInt(FalseNames::named).sum();
+    /** Share of random answers that were named: of quantities, or of counts; a count has too few values to tell by. */
+    Optional<Double> falseShare(boolean counts) {
+        List<FalseNames> of = names.stream().filter(n -> counts == (n.kind() == soapstone.exercise.Ask.Kind.COUNT)).toList();
+        int answers = of.stream().mapToInt(FalseNames::answers).sum();
+        int named = of.stream().mapToInt(FalseNames::named).sum();
         return answers == 0 ? Optional.empty() : Optional.of(named / (double) answers);
     }
 }

@@ -63,8 +63,9 @@ final class CheckText {
                 + (result.lessons() < 0 ? "; lessons not looked at" : ", " + count(result.lessons(), "lesson")));
         lines.add(count(result.runs().size(), "published check") + ": " + kinds(result.runs()) + "; "
                 + count((int) result.runs().stream().filter(r -> r.check().misprint()).count(), "known misprint"));
-        result.falseShare().ifPresent(share -> lines.add("Random wrong answers that are named as a mistake: " + percent(share)
-                + " of " + result.names().stream().mapToInt(FalseNames::answers).sum()));
+        result.falseShare(false).ifPresent(share -> lines.add("Random wrong answers that are named as a mistake: " + percent(share)
+                + result.falseShare(true).map(c -> "; of counts " + percent(c)).orElse("")
+                + "; of " + result.names().stream().mapToInt(FalseNames::answers).sum() + " tried"));
         int draws = result.unfair().stream().mapToInt(s -> s.faults().size()).sum();
         lines.add(result.isGood() ? "All is well." : "Found: " + String.join(", ", List.of(count(result.issues().size(), "issue"),
                 count(result.failed().size(), "failed check"), count(draws, "fault") + " of draws")) + ".");

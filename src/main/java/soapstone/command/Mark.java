@@ -19,6 +19,7 @@ import soapstone.mark.Fit;
 import soapstone.mark.MarkRules;
 import soapstone.mark.Marked;
 import soapstone.mark.Marker;
+import soapstone.mark.Odds;
 import soapstone.source.Near;
 import soapstone.variant.Shown;
 import soapstone.variant.Variant;
@@ -98,7 +99,7 @@ final class Mark implements Callable<Integer> {
         node.set("reading", reading(marked.variant().model(), mark));
         node.set("families", Json.texts(mark.families()));
         node.set("points", Json.number(mark.points()));
-        node.set("odds", Json.number(mark.odds()));
+        node.set("odds", Json.number(Odds.of(marked.variant(), mark.ask())));
         node.put("say", Say.mark(marked, mark));
         ArrayNode fits = node.putArray("fits");
         for (Fit fit : mark.fits()) {

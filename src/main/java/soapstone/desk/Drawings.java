@@ -33,8 +33,12 @@ public final class Drawings {
     /** The part as the answers would make it, over the right one. */
     Optional<Figure> asCut(Variant variant, Frame theirs) {
         Model model = variant.model();
-        return model.figure().flatMap(plan -> FigureKinds.draw(input(model, plan, variant.right(), false), input(model, plan, theirs, false), "cut"))
-                .map(Drawings::page);
+        return model.figure().flatMap(plan -> {
+            FigureInput right = input(model, plan, variant.right(), false);
+            FigureInput yours = input(model, plan, theirs, false);
+            // Answers that change nothing in the drawing are not drawn as if they did.
+            return FigureKinds.draw(right, yours.equals(right) ? null : yours, "cut");
+        }).map(Drawings::page);
     }
 
     /** The part with all its numbers told. */

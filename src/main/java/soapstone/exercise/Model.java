@@ -18,10 +18,11 @@ import soapstone.quantity.UnitSystem;
  * @param lines       constants, derived givens, working and the lines after it, in order
  * @param consequence what the student's answer would do to the part: the first that holds
  * @param radians     all lines with the calculator set to radians
+ * @param kept        what later stages work out once for this model
  */
 public record Model(UnitSystem system, Program program, Show[] shows, Template story, List<Template> notes, List<Given> givens,
         List<Rule> where, List<Line> lines, List<Ask> asks, List<Slip> slips, List<Consequence> consequence,
-        List<Constant> constants, Optional<FigurePlan> figure, Change radians) {
+        List<Constant> constants, Optional<FigurePlan> figure, Change radians, Kept kept) {
 
     /** A condition with its text. */
     public record Rule(Value condition, String text) {}

@@ -9,41 +9,38 @@ import java.util.Optional;
  */
 public final class Change {
 
-    public static final Change NONE = new Change(new int[0], new Code[0]);
+    public static final Change NONE = new Change(new Part[0]);
 
-    final int[] slots;
-    final Code[] codes;
+    /** In the order of their slots. */
+    final Part[] parts;
     private final long mask;
 
-    Change(int[] slots, Code[] codes) {
-        this.slots = slots;
-        this.codes = codes;
+    /** What stands in the place of one line, and which slots it reads, a bit each. */
+    record Part(int slot, Code code, long reads) {}
+
+    Change(Part... parts) {
+        this.parts = parts;
         long m = 0;
-        for (int slot : slots) {
-            m |= 1L << slot;
+        for (Part part : parts) {
+            m |= 1L << part.slot();
         }
         this.mask = m;
     }
 
     /** The amount, in base units, in the place of whatever the line gives. */
     public static Change fixed(int slot, double value) {
-        return new Change(new int[] {slot}, new Code[] {new Code.Fixed(value)});
+        return new Change(new Part(slot, new Code.Fixed(value), 0));
     }
 
     /** The list, in base units, in the place of whatever the line gives. */
     public static Change fixed(int slot, double[] list) {
         double[] kept = list.clone();
-        return new Change(new int[] {slot}, new Code[] {new Code() {
+        return new Change(new Part(slot, new Code() {
             @Override
             double[] list(Frame f) {
                 return kept;
             }
-        }});
-    }
-
-    /** The line's own amount rounded half up to a step, both in base units. */
-    static Change rounded(int slot, Code line, double step) {
-        return new Change(new int[] {slot}, new Code[] {Arithmetic.apply(x -> Arithmetic.roundTo(x, step), line)});
+        }, 0));
     }
 
     /** Which slots it changes, a bit each. */
@@ -52,7 +49,7 @@ public final class Change {
     }
 
     public boolean isEmpty() {
-        return slots.length == 0;
+        return parts.length == 0;
     }
 
     /** Both changes at once, or empty when they touch the same line. */
@@ -71,26 +68,20 @@ public final class Change {
     }
 
     private Change without(long taken) {
-        int[] left = Arrays.stream(slots).filter(s -> (taken & 1L << s) == 0).toArray();
-        Code[] kept = new Code[left.length];
-        for (int i = 0, k = 0; i < slots.length; i++) {
-            if ((taken & 1L << slots[i]) == 0) {
-                kept[k++] = codes[i];
-            }
-        }
-        return new Change(left, kept);
+        return new Change(Arrays.stream(parts).filter(p -> (taken & 1L << p.slot()) == 0).toArray(Part[]::new));
     }
 
     private Change merged(Change other) {
-        int[] s = new int[slots.length + other.slots.length];
-        Code[] c = new Code[s.length];
+        if (isEmpty() || other.isEmpty()) {
+            return isEmpty() ? other : this;
+        }
+        Part[] all = new Part[parts.length + other.parts.length];
         int a = 0;
         int b = 0;
-        for (int i = 0; i < s.length; i++) {
-            boolean mine = b >= other.slots.length || a < slots.length && slots[a] < other.slots[b];
-            s[i] = mine ? slots[a] : other.slots[b];
-            c[i] = mine ? codes[a++] : other.codes[b++];
+        for (int i = 0; i < all.length; i++) {
+            boolean mine = b >= other.parts.length || a < parts.length && parts[a].slot() < other.parts[b].slot();
+            all[i] = mine ? parts[a++] : other.parts[b++];
         }
-        return new Change(s, c);
+        return new Change(all);
     }
 }

@@ -42,6 +42,10 @@ final class Planner {
     private Map<String, Planned> bound = new HashMap<>();
     private int parts;
     private boolean toldLarge;
+    /** Cells that the calls around the present one fill, the outermost first. */
+    private final Deque<List<Store>> filled = new ArrayDeque<>();
+    /** How many counters of {@code each} and unknowns of {@code solve} are around. */
+    private int counters;
 
     /** Counts the cells for passing values inside of an expression. */
     static final class Locals {
@@ -355,6 +359,7 @@ final class Planner {
         Map<String, Planned> outer = bound;
         Faults told = faults;
         calls.push(formula.name());
+        filled.addLast(stores);
         // The formula was checked where it stands; here its text has no place to point to.
         faults = (at, found, fits) -> { };
         try {
@@ -365,6 +370,7 @@ final class Planner {
             return new Planned(result.type(), new Passing(stores.toArray(new Store[0]), result.code()), result.reads() | reads);
         } finally {
             calls.pop();
+            filled.removeLast();
             faults = told;
             bound = outer;
         }
@@ -392,10 +398,17 @@ final class Planner {
         return when.failed() ? when : new Planned(when.type(), Arithmetic.apply(t -> Arithmetic.truth(t == 1), when.code()), when.reads());
     }
 
+    /**
+     * Keeps the condition of a slip, to be asked beside the run: so it has to fill the cells that it reads. Inside of
+     * {@code each} and {@code solve} it can hold for one value and not for the next; there the slip makes sense.
+     */
     private void condition(Planned when) {
-        if (conditions != null && !when.failed()) {
-            conditions.add(when);
+        if (conditions == null || when.failed()) {
+            return;
         }
+        Store[] stores = filled.stream().flatMap(List::stream).toArray(Store[]::new);
+        Code code = counters > 0 ? new Code.Fixed(1) : stores.length == 0 ? when.code() : new Passing(stores, when.code());
+        conditions.add(new Planned(when.type(), code, when.reads()));
     }
 
     private Planned lines(List<FormulaBody.Line> lines, Map<String, Planned> inner) {
@@ -403,13 +416,18 @@ final class Planner {
         List<Store> stores = new ArrayList<>();
         Planned last = Planned.UNKNOWN;
         long reads = 0;
-        for (FormulaBody.Line line : lines) {
-            last = plan(line.value());
-            reads |= last.reads();
-            if (last.failed()) {
-                return last;
+        filled.addLast(stores);
+        try {
+            for (FormulaBody.Line line : lines) {
+                last = plan(line.value());
+                reads |= last.reads();
+                if (last.failed()) {
+                    return last;
+                }
+                bound.put(line.name(), passed(last, stores));
             }
-            bound.put(line.name(), passed(last, stores));
+        } finally {
+            filled.removeLast();
         }
         Planned result = bound.get(lines.get(lines.size() - 1).name());
         return stores.isEmpty() ? new Planned(last.type(), last.code(), reads)
@@ -456,7 +474,9 @@ final class Planner {
         Map<String, Planned> outer = bound;
         bound = new HashMap<>(outer);
         bound.put(name, value);
+        counters++;
         Planned result = plan(node);
+        counters--;
         bound = outer;
         return result;
     }

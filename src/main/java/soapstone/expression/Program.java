@@ -120,7 +120,7 @@ public final class Program {
         return now;
     }
 
-    private void evaluate(Frame f, int slot, Code code) {
+    void evaluate(Frame f, int slot, Code code) {
         if (lists[slot]) {
             f.lists[slot] = code.list(f);
         } else {
@@ -139,13 +139,13 @@ public final class Program {
     public long rerun(Frame done, Frame into, Change change, int last) {
         into.copyFrom(done);
         into.steps = 0;
-        int[] at = change.slots;
+        Change.Part[] parts = change.parts;
         long changed = 0;
         int next = 0;
-        int start = at.length == 0 ? codes.length : at[0];
+        int start = parts.length == 0 ? codes.length : parts[0].slot();
         for (int i = start; i <= last; i++) {
-            if (next < at.length && at[next] == i) {
-                evaluate(into, i, change.codes[next++]);
+            if (next < parts.length && parts[next].slot() == i) {
+                evaluate(into, i, parts[next++].code());
                 changed |= differs(done, into, i);
             } else if ((reads[i] & changed) != 0 && codes[i] != null) {
                 evaluate(into, i, codes[i]);
@@ -155,13 +155,48 @@ public final class Program {
         return changed;
     }
 
-    private long differs(Frame a, Frame b, int slot) {
-        boolean same = lists[slot] ? java.util.Arrays.equals(a.lists[slot], b.lists[slot]) : a.numbers[slot] == b.numbers[slot];
+    long differs(Frame a, Frame b, int slot) {
+        boolean same = lists[slot] ? java.util.Arrays.equals(a.lists[slot], b.lists[slot]) : isSame(a.numbers[slot], b.numbers[slot]);
         return same ? 0 : 1L << slot;
+    }
+
+    /** Two values that are both not defined are no difference. */
+    private static boolean isSame(double a, double b) {
+        return a == b || Double.isNaN(a) && Double.isNaN(b);
     }
 
     /** The line's own amount rounded half up to a step of base units, as somebody does who rounds on the way. */
     public Change rounded(int slot, double step) {
-        return Change.rounded(slot, codes[slot], step);
+        return new Change(new Change.Part(slot, Arithmetic.apply(x -> Arithmetic.roundTo(x, step), codes[slot]), reads[slot]));
+    }
+
+    /** An amount rounded as {@link #rounded} does it. */
+    public static double rounded(double amount, double step) {
+        return Arithmetic.roundTo(amount, step);
+    }
+
+    Code code(int slot) {
+        return codes[slot];
+    }
+
+    /**
+     * The lines that a change can alter and that lead to what is asked for, a bit each; 0 when it cannot reach it.
+     *
+     * @param asked the asked slots, a bit each
+     */
+    public long between(Change change, long asked) {
+        long[] reading = reads.clone();
+        for (Change.Part part : change.parts) {
+            reading[part.slot()] = part.reads();
+        }
+        long altered = change.mask();
+        for (int i = 0; i < reading.length; i++) {
+            altered |= codes[i] != null && (reading[i] & altered) != 0 ? 1L << i : 0;
+        }
+        long needed = asked;
+        for (int i = reading.length - 1; i >= 0; i--) {
+            needed |= (needed & altered & 1L << i) != 0 ? reading[i] : 0;
+        }
+        return altered & needed;
     }
 }

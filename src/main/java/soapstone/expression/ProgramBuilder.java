@@ -143,7 +143,7 @@ public final class ProgramBuilder {
             return Optional.empty();
         }
         Code code = bare && line.type().isAmount() ? fromBare(planned.code(), line.shown()) : planned.code();
-        return Optional.of(new Change(new int[] {line.slot()}, new Code[] {code}));
+        return Optional.of(new Change(new Change.Part(line.slot(), code, planned.reads())));
     }
 
     private Code fromBare(Code number, Unit shown) {
@@ -166,19 +166,17 @@ public final class ProgramBuilder {
     }
 
     private Change replanned(Planner.Manner manner, Set<String> called, List<Planned> conditions) {
-        List<Integer> at = new ArrayList<>();
-        List<Code> with = new ArrayList<>();
+        List<Change.Part> parts = new ArrayList<>();
         for (Program.Slot slot : slots) {
             boolean worked = slot.value() != null && !slot.type().isUnknown() && !told.contains(slot.name());
             if (worked && Calls.reach(slot.value(), called, formulas)) {
                 Planned planned = planner(manner, slot.index(), (a, b, c) -> { }, conditions).plan(slot.value());
                 if (!planned.failed()) {
-                    at.add(slot.index());
-                    with.add(planned.code());
+                    parts.add(new Change.Part(slot.index(), planned.code(), planned.reads()));
                 }
             }
         }
-        return new Change(at.stream().mapToInt(Integer::intValue).toArray(), with.toArray(new Code[0]));
+        return new Change(parts.toArray(new Change.Part[0]));
     }
 
     /** The formulas that the lines call, also by way of other formulas. */

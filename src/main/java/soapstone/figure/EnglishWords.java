@@ -34,7 +34,17 @@ final class EnglishWords {
         w.put("diameter", "Diameter");
         w.put("miss.over", "{0} left over");
         holes(w);
+        w.put("miss.narrow", "{0} too narrow");
+        w.put("miss.wide", "{0} too wide");
         rows(w);
+        folds(w);
+        w.put("miss.low", "{0} too low");
+        w.put("miss.high", "{0} too high");
+        w.put("level", "Level, from the bottom");
+        w.put("level.over", "level {0} over the rim");
+        w.put("pressure", "Pressure");
+        tanks(w);
+        shapes(w);
         return Collections.unmodifiableMap(w);
     }
 
@@ -86,5 +96,86 @@ final class EnglishWords {
         w.put("bolt-circle.lands", "Your hole {0} lands {1} from its place.");
         w.put("bolt-circle.not.all", "not all holes are drawn");
         w.put("bolt-circle.off.sheet", "yours lies {0} outside the right circle, off this sheet");
+    }
+
+    private static void folds(Map<String, String> w) {
+        w.put("folded.title", "Folded part in section");
+        w.put("folded.title.yours", "Folded part as your answer makes it, over the right one");
+        w.put("folded.is", "A folded sheet in section. Legs are outside sizes.");
+        w.put("fold.thickness", "Thickness");
+        w.put("fold.radius", "Inside radius");
+        w.put("fold.legs", "Legs in order");
+        w.put("fold.turns", "Bends, by the angle turned through");
+        w.put("fold.up", "up {0}");
+        w.put("fold.down", "down {0}");
+        w.put("fold.thick", "{0} thick");
+        w.put("fold.inside.radius", "inside radius {0}");
+        w.put("fold.bend", "bend {0}");
+        w.put("fold.bends", "bends {0}");
+        w.put("fold.yours", "Yours, with the first leg held fast.");
+        w.put("fold.off.sheet", "Yours is {0} longer in all, off this sheet.");
+        w.put("flat-strip.title", "Flat pattern");
+        w.put("flat-strip.title.yours", "Flat pattern as your answer makes it, over the right one");
+        w.put("flat-strip.is", "A flat pattern with bend lines across, numbered and measured from the left edge.");
+        w.put("flat.width", "Flat width");
+        w.put("flat.bends", "Bend lines");
+        w.put("flat.zone", "Width of a bend zone");
+        w.put("flat.yours", "Yours, drawn lower, from the same left edge.");
+        w.put("flat.section", "section, folded");
+        w.put("flat.pattern", "flat pattern");
+        w.put("folded-and-flat.title", "Folded part and its flat pattern");
+        w.put("folded-and-flat.title.yours", "Folded part and flat pattern as your answer makes them, over the right ones");
+    }
+
+    private static void tanks(Map<String, String> w) {
+        w.put("tank.yours", "Yours, in dashes.");
+        w.put("tank.off.sheet", "yours is off this sheet: {0}");
+        w.put("box-tank.title", "Box tank");
+        w.put("box-tank.title.yours", "Box tank by your answer, over the right one");
+        w.put("box-tank.is", "A box seen askew.");
+        w.put("lying-drum.title", "Drum on its side");
+        w.put("lying-drum.title.yours", "Drum by your answer, over the right one");
+        w.put("lying-drum.is", "A drum lying on its side: its end, and its length beside it.");
+        w.put("upright-drum.title", "Upright drum");
+        w.put("upright-drum.is", "A drum standing up, seen from the side.");
+        w.put("tub.title", "Tub");
+        w.put("tub.is", "A round tub, seen from the side.");
+        w.put("tub.top", "Diameter at the top");
+        w.put("tub.bottom", "Diameter at the bottom");
+        w.put("panel.title", "Panel under water");
+        w.put("panel.title.yours", "Panel by your answer, over the right one");
+        w.put("panel.is.triangle", "A panel that reaches up to the surface. Beside it the pressure: a triangle, nothing at the surface.");
+        w.put("panel.is.trapezoid", "A panel under the surface. Beside it the pressure, which grows with depth: a trapezoid.");
+        w.put("panel.top", "Surface down to the top edge");
+        w.put("panel.center", "Surface down to the center of pressure");
+        w.put("lid.title", "Round lid");
+        w.put("lid.is", "A round lid from the front and on edge.");
+        w.put("lid.is.pressed", "A round lid from the front and on edge, with even pressure on it.");
+    }
+
+    private static void shapes(Map<String, String> w) {
+        w.put("triangle.title", "Right triangle");
+        w.put("triangle.is", "A right triangle.");
+        w.put("triangle.run", "Run");
+        w.put("triangle.rise", "Rise");
+        w.put("rule.title", "Rule");
+        w.put("rule.is", "A piece of a rule, with an arrow at a reading.");
+        w.put("rule.reading", "Reading");
+        w.put("stack.title", "Stack of layers");
+        w.put("stack.is", "Layers on each other with a bolt line through them.");
+        w.put("stack.layers", "From the top");
+        w.put("sector.title", "Flat sector");
+        w.put("sector.is", "A sector laid flat.");
+        w.put("sector.outer", "Outer radius");
+        w.put("sector.inner", "Inner radius");
+        w.put("sector.angle", "Angle");
+        w.put("nest.title", "Parts on a sheet");
+        w.put("nest.is", "A sheet with parts laid out in rows.");
+        w.put("nest.sheet_length", "Sheet length");
+        w.put("nest.sheet_width", "Sheet width");
+        w.put("nest.part_length", "Part, along the sheet");
+        w.put("nest.along", "Parts along the sheet");
+        w.put("nest.across", "Parts across the sheet");
+        w.put("nest.part_width", "Part, across the sheet");
     }
 }

@@ -24,9 +24,23 @@ public final class FigureKinds {
         Map<String, Drawer> d = new LinkedHashMap<>();
         d.put("hole-row", new HoleRow());
         d.put("gap-row", EvenGaps.pickets());
-        d.put("baffle-tank", EvenGaps.baffles());
         d.put("mark-row", new MarkRow());
         d.put("bolt-circle", new BoltCircle());
+        d.put("folded", new Folded());
+        d.put("flat-strip", new FlatStrip());
+        d.put("folded-and-flat", new FoldedAndFlat());
+        d.put("box-tank", new BoxTank());
+        d.put("lying-drum", new LyingDrum());
+        d.put("upright-drum", Elevation.drum());
+        d.put("tub", Elevation.tub());
+        d.put("baffle-tank", EvenGaps.baffles());
+        d.put("panel", new Panel());
+        d.put("lid", new Lid());
+        d.put("triangle", new Triangle());
+        d.put("rule", new Rule());
+        d.put("stack", new Stack());
+        d.put("sector", new Sector());
+        d.put("nest", new Nest());
         return Collections.unmodifiableMap(d);
     }
 

@@ -19,7 +19,11 @@ final class Hatch {
 
     /** Fills a polygon; every line runs where x + y is constant, or where y - x is when a long side would hide that. */
     static void fill(Sheet sheet, Pen pen, List<Pt> corners) {
-        boolean turned = runsUphill(corners);
+        fill(sheet, pen, corners, runsUphill(corners));
+    }
+
+    /** Fills a polygon with lines in one of both directions. */
+    static void fill(Sheet sheet, Pen pen, List<Pt> corners, boolean turned) {
         List<Pt> level = turned ? corners.stream().map(p -> new Pt(-p.x(), p.y())).toList() : corners;
         int sign = turned ? -1 : 1;
         double low = level.stream().mapToDouble(p -> p.x() + p.y()).min().orElse(0);

@@ -10,7 +10,8 @@ final class Layout {
     private static final double BETWEEN = 14;
     private static final double LINE = 19;
     private static final double LEAST_ROOM = 24;
-    private static final int MOST_TRIES = 12;
+    private static final double STEP = 5;
+    private static final double SLACK = 0.5;
     private static final double SAMPLE = 40;
 
     private final Brief brief;
@@ -43,17 +44,46 @@ final class Layout {
         return all;
     }
 
+    /**
+     * The largest drawing that fits. Mostly it is enough to take off what is too wide. Where that would cost much of the
+     * part, it is shrunk in small steps: with every size lettering finds other places.
+     */
     private Sheet body() {
-        double room = brief.width() - 2 * MARGIN;
-        for (int i = 0;; i++) {
-            Sheet sheet = new Sheet();
-            drawer.draw(brief, sheet, room);
-            double over = sheet.bounds().width() - (brief.width() - 2 * MARGIN);
-            if (!(over > 0.5) || i == MOST_TRIES || room <= LEAST_ROOM) {
+        double most = brief.width() - 2 * MARGIN;
+        Sheet full = at(most);
+        double over = over(full);
+        if (!(over > SLACK)) {
+            return full;
+        }
+        if (over < most / 4) {
+            Sheet once = at(most - over);
+            if (!(over(once) > SLACK)) {
+                return once;
+            }
+        }
+        return stepped(most - STEP);
+    }
+
+    private Sheet stepped(double most) {
+        double room = most;
+        while (true) {
+            Sheet sheet = at(room);
+            double over = over(sheet);
+            if (!(over > SLACK) || room <= LEAST_ROOM) {
                 return sheet;
             }
-            room = Math.max(LEAST_ROOM, room - Math.max(over, 2));
+            room = Math.max(LEAST_ROOM, room - Math.max(STEP, over / 4));
         }
+    }
+
+    private Sheet at(double room) {
+        Sheet sheet = new Sheet();
+        drawer.draw(brief, sheet, room);
+        return sheet;
+    }
+
+    private double over(Sheet sheet) {
+        return sheet.bounds().width() - (brief.width() - 2 * MARGIN);
     }
 
     /** Sets a note in as many lines as it takes; gives the y of the next line's top. */

@@ -10,6 +10,10 @@ final class Telling {
         this.words = words;
     }
 
+    Words words() {
+        return words;
+    }
+
     /** A sentence by its key. */
     Telling say(String key, Object... with) {
         return sentence(words.say(key, with));

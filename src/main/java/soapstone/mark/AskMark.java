@@ -11,10 +11,9 @@ import soapstone.source.Message;
  *                 {@link Verdict#CARRIED}, which was counted at the earlier ask
  * @param families the families behind it, without repeats
  * @param points   earned
- * @param odds     the chance, 0 to 1, that a random wrong answer to this ask would be named as a single slip
  * @param say      the verdict in a sentence
  */
-public record AskMark(Ask ask, Typed typed, Verdict verdict, List<Fit> fits, List<String> families, double points, double odds, Message say) {
+public record AskMark(Ask ask, Typed typed, Verdict verdict, List<Fit> fits, List<String> families, double points, Message say) {
 
     /** Whether the single slip that fits first is new here, and so counts. */
     public boolean counts() {

@@ -11,7 +11,11 @@ final class Compare {
     private static final double THREE_FIGURES = 100;
     private static final double ON_MARK = 1e-6;
 
-    private Compare() {}
+    private final Ask ask;
+    private final Typed typed;
+    private final boolean single;
+    /** For each window that was used the half width at each number. */
+    private final double[][] widths = new double[Window.values().length][];
 
     /** How much the answer may differ. */
     enum Window {
@@ -25,7 +29,52 @@ final class Compare {
         NEAR
     }
 
-    static int size(Ask ask, Frame f) {
+    Compare(Ask ask, Typed typed) {
+        this.ask = ask;
+        this.typed = typed;
+        this.single = !ask.isMany() && ask.second() < 0 && typed.size() == 1;
+    }
+
+    Ask ask() {
+        return ask;
+    }
+
+    Typed typed() {
+        return typed;
+    }
+
+    /** Whether the answer is what the run gives at the ask. */
+    boolean fits(Frame run, Window window) {
+        double[] wide = widths(window);
+        if (single) {
+            return at(0, run.number(ask.slot()), wide);
+        }
+        int size = size(run);
+        if (size != typed.size() || size <= 0) {
+            return false;
+        }
+        for (int i = 0; i < size; i++) {
+            if (!at(i, value(run, i), wide)) {
+                return ask.kind() == Ask.Kind.LIST && isRising(run) && fitsInAnyOrder(run, wide);
+            }
+        }
+        return true;
+    }
+
+    /** Whether the answer's single number is that amount, in base units. */
+    boolean fits(double target, Window window) {
+        return typed.size() == 1 && at(0, target, widths(window));
+    }
+
+    private boolean at(int i, double target, double[] wide) {
+        return at(i, target, wide[i]);
+    }
+
+    private boolean at(int i, double target, double wide) {
+        return Math.abs(typed.value(i) - target) <= wide + Answers.NOISE * Math.max(1, Math.abs(target));
+    }
+
+    private int size(Frame f) {
         int parts = ask.second() < 0 ? 1 : 2;
         if (!ask.isMany()) {
             return parts;
@@ -34,30 +83,14 @@ final class Compare {
         return list == null ? -1 : list.length * parts;
     }
 
-    static double value(Ask ask, Frame f, int i) {
+    private double value(Frame f, int i) {
         boolean second = ask.second() >= 0 && i % 2 == 1;
         int slot = second ? ask.second() : ask.slot();
         return ask.isMany() ? f.list(slot)[ask.second() < 0 ? i : i / 2] : f.number(slot);
     }
 
-    /** Whether the answer is what the run gives at the ask. */
-    static boolean fits(Ask ask, Frame run, Typed typed, Window window) {
-        int size = size(ask, run);
-        if (size != typed.size() || size <= 0) {
-            return false;
-        }
-        for (int i = 0; i < size; i++) {
-            double target = value(ask, run, i);
-            double wide = width(ask, typed, i, window) + Answers.NOISE * Math.max(1, Math.abs(target));
-            if (!(Math.abs(typed.value(i) - target) <= wide)) {
-                return ask.kind() == Ask.Kind.LIST && isRising(ask, run) && fitsInAnyOrder(ask, run, typed, window);
-            }
-        }
-        return true;
-    }
-
     /** Whether a list goes up all the way, as marks from one end do; then its order says nothing. */
-    private static boolean isRising(Ask ask, Frame run) {
+    private boolean isRising(Frame run) {
         double[] list = run.list(ask.slot());
         for (int i = 1; i < list.length; i++) {
             if (list[i] <= list[i - 1]) {
@@ -68,14 +101,13 @@ final class Compare {
     }
 
     /** Marks may be written down from either end: each mark of the run takes one of the answer. */
-    private static boolean fitsInAnyOrder(Ask ask, Frame run, Typed typed, Window window) {
+    private boolean fitsInAnyOrder(Frame run, double[] wide) {
         boolean[] used = new boolean[typed.size()];
         for (int i = 0; i < used.length; i++) {
-            double target = value(ask, run, i);
+            double target = value(run, i);
             int found = -1;
             for (int k = 0; k < used.length && found < 0; k++) {
-                double wide = width(ask, typed, k, window) + Answers.NOISE * Math.max(1, Math.abs(target));
-                found = !used[k] && Math.abs(typed.value(k) - target) <= wide ? k : -1;
+                found = !used[k] && at(k, target, wide) ? k : -1;
             }
             if (found < 0) {
                 return false;
@@ -85,35 +117,51 @@ final class Compare {
         return true;
     }
 
-    static double width(Ask ask, Typed typed, int i, Window window) {
-        double place = typed.place(i);
+    /** The half width of a window at the first number. */
+    double width(Window window) {
+        return widths(window)[0];
+    }
+
+    private double[] widths(Window window) {
+        double[] there = widths[window.ordinal()];
+        if (there == null) {
+            there = new double[typed.size()];
+            for (int i = 0; i < there.length; i++) {
+                there[i] = width(i, window);
+            }
+            widths[window.ordinal()] = there;
+        }
+        return there;
+    }
+
+    private double width(int i, Window window) {
         return switch (window) {
             case WITHIN -> ask.within();
             case NEAR -> 4 * ask.within();
-            case SHARP -> sharp(ask, asked(ask, typed, i));
-            case FIGURES -> isCoarser(ask, typed, i) ? typed.lastDigit(i) / 2 : sharp(ask, asked(ask, typed, i));
+            case SHARP -> sharp(asked(i));
+            case FIGURES -> isCoarser(i) ? typed.lastDigit(i) / 2 : sharp(asked(i));
         };
     }
 
     /** The place that an answer was rounded to: what was asked for, when it stands on a mark of that. */
-    private static double asked(Ask ask, Typed typed, int i) {
+    private double asked(int i) {
         double count = ask.to() > 0 ? typed.value(i) / ask.to() : 0.5;
         return Math.abs(count - Math.rint(count)) < ON_MARK ? Math.max(typed.place(i), ask.to()) : typed.place(i);
     }
 
-    private static boolean isCoarser(Ask ask, Typed typed, int i) {
+    private boolean isCoarser(int i) {
         double last = typed.lastDigit(i);
         return last > ask.to() * (1 + Answers.NOISE) && Math.abs(typed.value(i)) >= THREE_FIGURES * last * (1 - Answers.NOISE);
     }
 
-    private static double sharp(Ask ask, double place) {
+    private double sharp(double place) {
         return Math.min(Math.min(ask.within(), ask.to() / 2), place > 0 ? place / 2 : ask.to() / 2);
     }
 
     /** Whether some number of the answer was rounded coarser than asked, to three figures or more. */
-    static boolean isRoundedCoarser(Ask ask, Typed typed) {
+    boolean isRoundedCoarser() {
         for (int i = 0; i < typed.size(); i++) {
-            if (isCoarser(ask, typed, i)) {
+            if (isCoarser(i)) {
                 return true;
             }
         }

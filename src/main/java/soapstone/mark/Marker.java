@@ -9,10 +9,12 @@ import soapstone.exercise.Slip;
 import soapstone.expression.Change;
 import soapstone.expression.Frame;
 import soapstone.expression.Program;
+import soapstone.expression.Trials;
 import soapstone.quantity.Notation;
 import soapstone.quantity.Reading;
 import soapstone.quantity.ShopPrinter;
 import soapstone.source.Message;
+import soapstone.variant.Effect;
 import soapstone.variant.Shown;
 import soapstone.variant.Variant;
 
@@ -25,21 +27,30 @@ import soapstone.variant.Variant;
 public final class Marker {
 
     private static final int MOST_FITS = 3;
+    /** The digits that somebody rounded away are those that would have told slips apart: a few more may be meant. */
+    private static final int MOST_ROUNDED_FITS = 5;
     private static final int MOST_RUNS = 6;
     /** Pairs are not named where chance alone would name more than this share of random answers. */
     private static final double MOST_LUCK = 0.02;
     /** Random answers are thought of as log-uniform from a fifth to five times the right one. */
     private static final double LOG_RANGE = 2 * Math.log(5);
     private static final char POINT = '.';
+    private static final List<Fit> NO_FITS = List.of();
+    private static final Message BLANK = Message.of("mark.blank");
+    private static final Finding RIGHT = new Finding(Verdict.RIGHT, List.of(), List.of(), Message.of("mark.right"));
+    private static final Finding UNEXPLAINED = new Finding(Verdict.UNEXPLAINED, List.of(), List.of(), Message.of("mark.unexplained"));
 
     private final Variant variant;
     private final Model model;
     private final Program program;
+    private final MarkPlan plan;
     private final MarkRules rules;
     private final Frame right;
-    private final Frame other;
-    private final Mechanical mechanical;
-    private final List<Slip> slips;
+    /** Made when the first answer is not right at once, and so is {@link #mechanical}. */
+    private Trials trials;
+    private Mechanical mechanical;
+    /** Which slips make sense here, a bit each; -1 while nobody asked. */
+    private long sense = -1;
     /** Typed answers that are not right, put into the working as fixed values. */
     private Change typedSoFar = Change.NONE;
     /** What may stand behind the earlier wrong answers, unrounded: one run for each way in which they fit. */
@@ -62,11 +73,9 @@ public final class Marker {
         this.variant = variant;
         this.model = variant.model();
         this.program = model.program();
+        this.plan = MarkPlan.of(model);
         this.rules = rules;
         this.right = variant.right();
-        this.other = program.frame();
-        this.mechanical = new Mechanical(model, right, other);
-        this.slips = model.slips().stream().filter(s -> s.makesSense(right)).toList();
     }
 
     /** Marks texts as they were typed, in the order of the asks; a missing one counts as blank. */
@@ -81,30 +90,43 @@ public final class Marker {
 
     /** Marks answers that were read. */
     public Marked mark(List<Typed> typed) {
-        List<AskMark> marks = new ArrayList<>();
-        for (int i = 0; i < model.asks().size(); i++) {
-            marks.add(mark(model.asks().get(i), typed.get(i)));
+        AskMark[] marks = new AskMark[model.asks().size()];
+        for (int i = 0; i < marks.length; i++) {
+            marks[i] = mark(i, typed.get(i));
         }
-        return new Marked(variant, List.copyOf(marks), typedSoFar);
+        return new Marked(variant, List.of(marks), typedSoFar);
     }
 
-    private AskMark mark(Ask ask, Typed typed) {
+    private AskMark mark(int index, Typed typed) {
+        Ask ask = model.asks().get(index);
         if (typed.reading() instanceof Reading.Again again) {
-            return new AskMark(ask, typed, Verdict.ASK_AGAIN, List.of(), List.of(), 0, 0, again.why());
+            return new AskMark(ask, typed, Verdict.ASK_AGAIN, List.of(), List.of(), 0, again.why());
         }
         if (typed.isEmpty()) {
-            return new AskMark(ask, typed, Verdict.BLANK, List.of(), List.of(), 0, 0, Message.of("mark.blank"));
+            return new AskMark(ask, typed, Verdict.BLANK, List.of(), List.of(), 0, BLANK);
         }
-        AskMark mark = judge(ask, typed);
-        remember(mark);
+        AskMark mark = judge(new Answer(index, plan.ask(index), new Compare(ask, typed)));
+        remember(mark, index == model.asks().size() - 1);
         return mark;
     }
 
-    /** The verdict with what fits, before points and odds are added. */
+    /** An answer that is being judged: to which ask, what there is to try, and what fits. */
+    private record Answer(int index, AskPlan plan, Compare compare) {
+
+        Ask ask() {
+            return compare.ask();
+        }
+
+        Typed typed() {
+            return compare.typed();
+        }
+    }
+
+    /** The verdict with what fits, before points are added. */
     private record Finding(Verdict verdict, List<Fit> fits, List<String> families, Message say) {}
 
-    private AskMark judge(Ask ask, Typed typed) {
-        Finding finding = find(ask, typed);
+    private AskMark judge(Answer answer) {
+        Finding finding = find(answer);
         double share = switch (finding.verdict()) {
             case RIGHT -> 1;
             case RIGHT_BUT -> rules.coarseEarns() || !finding.families().contains(Mechanical.COARSE) ? 1 : 0;
@@ -112,32 +134,33 @@ public final class Marker {
             case NEAR -> rules.nearEarns();
             default -> 0;
         };
-        return new AskMark(ask, typed, finding.verdict(), finding.fits(), finding.families(), share * ask.points(), Odds.of(variant, ask), finding.say());
+        Ask ask = answer.ask();
+        return new AskMark(ask, answer.typed(), finding.verdict(), finding.fits(), finding.families(), share * ask.points(), finding.say());
     }
 
-    private Finding find(Ask ask, Typed typed) {
-        if (Compare.fits(ask, right, typed, Compare.Window.WITHIN)) {
-            return rightly(ask, typed);
+    private Finding find(Answer answer) {
+        if (answer.compare().fits(right, Compare.Window.WITHIN)) {
+            return rightly(answer.ask(), answer.typed());
         }
-        if (isCoarse(ask, typed, Change.NONE)) {
+        if (trials == null) {
+            trials = new Trials(program, right);
+            mechanical = new Mechanical(model, right, trials);
+        }
+        if (isCoarse(answer)) {
             return new Finding(Verdict.RIGHT_BUT, List.of(), List.of(Mechanical.COARSE), Message.of("mark.coarse-constant"));
         }
-        Finding carried = carried(ask, typed);
+        Finding carried = carried(answer);
         if (carried != null) {
             return carried;
         }
-        Finding named = named(ask, typed);
+        Finding named = named(answer);
         if (named != null) {
             return named;
         }
-        if (ask.to() > 0 && Compare.fits(ask, right, typed, Compare.Window.NEAR)) {
-            return new Finding(Verdict.NEAR, List.of(), List.of(), near(ask, typed));
+        if (answer.ask().to() > 0 && answer.compare().fits(right, Compare.Window.NEAR)) {
+            return new Finding(Verdict.NEAR, List.of(), List.of(), near(answer.ask(), answer.typed()));
         }
-        return unexplained();
-    }
-
-    private static Finding unexplained() {
-        return new Finding(Verdict.UNEXPLAINED, List.of(), List.of(), Message.of("mark.unexplained"));
+        return UNEXPLAINED;
     }
 
     private Message near(Ask ask, Typed typed) {
@@ -160,63 +183,59 @@ public final class Marker {
                 return new Finding(Verdict.RIGHT_BUT, List.of(), List.of(), Message.of("mark.right-but-unit", one.unit().symbol(), ask.unit().symbol()));
             }
         }
-        return new Finding(Verdict.RIGHT, List.of(), List.of(), Message.of("mark.right"));
+        return RIGHT;
     }
 
-    /** Right with a coarser value of a constant that is named as right too, on top of what is put in already. */
-    private boolean isCoarse(Ask ask, Typed typed, Change base) {
-        List<Model.Constant> constants = model.constants();
-        for (int i = 0; i < constants.size(); i++) {
-            for (double value : constants.get(i).also()) {
-                Change one = Change.fixed(constants.get(i).slot(), value).over(base);
-                if (fitsWith(ask, typed, one, Compare.Window.WITHIN)) {
-                    return true;
-                }
-                for (int k = 0; k < i; k++) {
-                    for (double second : constants.get(k).also()) {
-                        if (fitsWith(ask, typed, one.over(Change.fixed(constants.get(k).slot(), second)), Compare.Window.WITHIN)) {
-                            return true;
-                        }
-                    }
-                }
+    /** Right with a coarser value of a constant that is named as right too. */
+    private boolean isCoarse(Answer answer) {
+        for (AskPlan.Try coarse : answer.plan().coarse) {
+            if (fitsWith(answer, coarse, Compare.Window.WITHIN)) {
+                return true;
             }
         }
         return false;
     }
 
-    private boolean fitsWith(Ask ask, Typed typed, Change change, Compare.Window window) {
-        long changed = program.rerun(right, other, change, last(ask));
-        return reaches(changed, ask) && Compare.fits(ask, other, typed, window);
+    /** The same on top of what is put in already. */
+    private boolean isCoarse(Answer answer, Change base) {
+        for (AskPlan.Try coarse : answer.plan().coarse) {
+            if (fitsWith(answer, coarse.change().over(base), Compare.Window.WITHIN)) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private static int last(Ask ask) {
-        return Math.max(ask.slot(), ask.second());
+    private boolean fitsWith(Answer answer, Change change, Compare.Window window) {
+        return fitsWith(answer, answer.plan().of(change), window);
     }
 
-    private static boolean reaches(long changed, Ask ask) {
-        return (changed & 1L << ask.slot()) != 0 || ask.second() >= 0 && (changed & 1L << ask.second()) != 0;
+    private boolean fitsWith(Answer answer, AskPlan.Try candidate, Compare.Window window) {
+        return candidate.reaches() && (trials.put(candidate.change(), candidate.between()) & answer.plan().asked) != 0
+                && answer.compare().fits(trials.run(), window);
     }
 
     /** Right with the student's own earlier answers, as typed or as the slip behind them would give them. */
-    private Finding carried(Ask ask, Typed typed) {
+    private Finding carried(Answer answer) {
         if (!anyWrong) {
-            return isRounded(ask, typed) ? rounded() : null;
+            return null;
         }
         for (Run run : slipsSoFar) {
-            if (fitsWith(ask, typed, run.change(), Compare.Window.WITHIN) || isCoarse(ask, typed, run.change())) {
+            if (fitsWith(answer, run.change(), Compare.Window.WITHIN) || isCoarse(answer, run.change())) {
                 return new Finding(Verdict.CARRIED, run.fits(), families(run.fits()), Message.of("mark.carried"));
             }
         }
-        if (fitsWith(ask, typed, typedSoFar, Compare.Window.WITHIN) || fitsWith(ask, typed, allTyped, Compare.Window.WITHIN)
-                || isCoarse(ask, typed, typedSoFar)) {
+        if (fitsWith(answer, typedSoFar, Compare.Window.WITHIN) || fitsWith(answer, allTyped, Compare.Window.WITHIN)
+                || isCoarse(answer, typedSoFar)) {
             List<Fit> behind = slipsSoFar.get(0).fits();
             return new Finding(Verdict.CARRIED, behind, families(behind), Message.of("mark.carried"));
         }
-        return isNextMark(ask, typed) ? rounded() : null;
+        return isNextMark(answer) ? rounded() : null;
     }
 
-    private boolean isRounded(Ask ask, Typed typed) {
-        return !allTyped.isEmpty() && fitsWith(ask, typed, allTyped, Compare.Window.WITHIN);
+    /** Right with the earlier right answers put in as they were rounded. */
+    private boolean isRounded(Answer answer) {
+        return !allTyped.isEmpty() && fitsWith(answer, allTyped, Compare.Window.WITHIN);
     }
 
     private static Finding rounded() {
@@ -225,17 +244,16 @@ public final class Marker {
     }
 
     /** The earlier answer rounded to the mark before or after the typed one. */
-    private boolean isNextMark(Ask ask, Typed typed) {
+    private boolean isNextMark(Answer answer) {
         for (Ask before : model.asks()) {
-            if (before == ask) {
+            if (before == answer.ask()) {
                 return false;
             }
             if (before.isNumber() && before.to() > 0 && (typedSoFar.mask() & 1L << before.slot()) != 0) {
-                program.rerun(right, other, typedSoFar, last(ask));
-                double value = other.number(before.slot());
+                double value = typedValue(before);
                 for (int side = -1; side <= 1; side += 2) {
                     Change next = Change.fixed(before.slot(), value + side * before.to()).over(typedSoFar);
-                    if (fitsWith(ask, typed, next, Compare.Window.WITHIN)) {
+                    if (fitsWith(answer, next, Compare.Window.WITHIN)) {
                         return true;
                     }
                 }
@@ -244,7 +262,16 @@ public final class Marker {
         return false;
     }
 
+    /** What was typed at an earlier ask of a number that was not right. */
+    private double typedValue(Ask before) {
+        trials.put(typedSoFar, 1L << before.slot());
+        return trials.run().number(before.slot());
+    }
+
     private static List<String> families(List<Fit> fits) {
+        if (fits.size() == 1 && fits.get(0).slips().size() < 2) {
+            return List.of(fits.get(0).family());
+        }
         LinkedHashSet<String> families = new LinkedHashSet<>();
         for (Fit fit : fits) {
             if (fit.slips().isEmpty()) {
@@ -256,28 +283,49 @@ public final class Marker {
     }
 
     /** The tiers that name a mistake, in order. */
-    private Finding named(Ask ask, Typed typed) {
+    private Finding named(Answer answer) {
+        Ask ask = answer.ask();
+        AskPlan asked = answer.plan();
         boolean measured = ask.to() > 0;
-        List<Fit> fits = singles(ask, typed);
+        List<Fit> fits = singles(answer);
         if (fits.isEmpty() && measured) {
-            fits = mechanical.otherUnit(ask, typed);
+            fits = mechanical.otherUnit(asked, answer.compare());
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.stoppedEarly(ask, typed);
+            fits = mechanical.stoppedEarly(asked, answer.compare());
+        }
+        if (fits.isEmpty() && !anyWrong && isRounded(answer)) {
+            return rounded();
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.roundedEarly(ask, typed);
+            fits = mechanical.roundedEarly(asked, answer.compare());
         }
         if (fits.isEmpty() && measured) {
-            fits = pairs(ask, typed);
+            fits = pairs(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.ofThePen(ask, typed);
+            fits = mechanical.ofThePen(asked, answer.compare());
         }
         if (fits.isEmpty() || ask.kind() == Ask.Kind.CHOICE && !isDistinctChoice(ask, fits)) {
             return null;
         }
-        return fits.size() > MOST_FITS ? unexplained() : named(fits);
+        int most = answer.compare().isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
+        if (fits.size() > most) {
+            return UNEXPLAINED;
+        }
+        return isCounted(fits) ? new Finding(Verdict.CARRIED, fits, families(fits), Message.of("mark.carried")) : named(fits);
+    }
+
+    /** Whether a slip that fits stands behind an earlier answer already: it is counted once, however many asks it spoils. */
+    private boolean isCounted(List<Fit> fits) {
+        for (Run run : slipsSoFar) {
+            for (Fit before : run.fits()) {
+                if (before.isSingle() && fits.stream().anyMatch(f -> f.isSingle() && f.name().equals(before.name()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean isDistinctChoice(Ask ask, List<Fit> fits) {
@@ -291,78 +339,97 @@ public final class Marker {
     }
 
     /** One slip; of an answer that was rounded to three figures, every slip that gives the same three. */
-    private List<Fit> singles(Ask ask, Typed typed) {
+    private List<Fit> singles(Answer answer) {
         // Such an answer may be the right one rounded so; then no slip is behind it.
-        if (ask.to() > 0 && Compare.isRoundedCoarser(ask, typed) && !Compare.fits(ask, right, typed, Compare.Window.FIGURES)) {
-            List<Fit> fits = singles(ask, typed, Compare.Window.FIGURES);
-            if (fits.size() <= MOST_FITS) {
+        Compare compare = answer.compare();
+        if (answer.ask().to() > 0 && compare.isRoundedCoarser() && !compare.fits(right, Compare.Window.FIGURES)) {
+            List<Fit> fits = singles(answer, Compare.Window.FIGURES);
+            if (!fits.isEmpty()) {
                 return fits;
             }
         }
-        return singles(ask, typed, Compare.Window.SHARP);
+        return singles(answer, Compare.Window.SHARP);
     }
 
-    private List<Fit> singles(Ask ask, Typed typed, Compare.Window window) {
-        List<Fit> fits = new ArrayList<>(2);
-        for (Slip slip : slips) {
-            if (fitsWith(ask, typed, slip.change(), window)) {
-                fits.add(Fit.slip(slip, false));
+    /** The draw has put every slip in already; only on carried values it has to be done again. */
+    private List<Fit> singles(Answer answer, Compare.Window window) {
+        List<Fit> fits = NO_FITS;
+        for (int i = 0; i < model.slips().size(); i++) {
+            Variant.Outcome outcome = variant.outcome(i, answer.index());
+            boolean other = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
+            if (other && answer.compare().fits(outcome.theirs(), window)) {
+                fits = added(fits, plan.single(i));
             }
         }
-        if (fits.isEmpty() && anyWrong) {
-            for (Slip slip : slips) {
-                if (fitsOnCarried(ask, typed, slip, typedSoFar, window)
-                        || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(ask, typed, slip, run.change(), window))) {
-                    fits.add(Fit.slip(slip, true));
-                }
+        return fits.isEmpty() && anyWrong ? carriedSingles(answer, window) : fits;
+    }
+
+    private static List<Fit> added(List<Fit> fits, Fit fit) {
+        List<Fit> all = fits.isEmpty() ? new ArrayList<>(MOST_FITS) : fits;
+        all.add(fit);
+        return all;
+    }
+
+    private List<Fit> carriedSingles(Answer answer, Compare.Window window) {
+        List<Fit> fits = NO_FITS;
+        for (int i = 0; i < model.slips().size(); i++) {
+            Slip slip = model.slips().get(i);
+            if (makesSense(i) && (fitsOnCarried(answer, slip, typedSoFar, window)
+                    || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(answer, slip, run.change(), window)))) {
+                fits = added(fits, Fit.slip(slip, true));
             }
         }
         return fits;
     }
 
-    private boolean fitsOnCarried(Ask ask, Typed typed, Slip slip, Change carried, Compare.Window window) {
-        return (slip.change().mask() & carried.mask()) == 0 && fitsWith(ask, typed, carried.over(slip.change()), window);
+    private boolean makesSense(int slip) {
+        if (sense < 0) {
+            sense = MarkPlan.sense(model, right);
+        }
+        return (sense & 1L << slip) != 0;
+    }
+
+    private boolean fitsOnCarried(Answer answer, Slip slip, Change carried, Compare.Window window) {
+        return (slip.change().mask() & carried.mask()) == 0 && fitsWith(answer, carried.over(slip.change()), window);
     }
 
     /** Two slips at once that share no line; counts and choices have too few values to tell two apart. */
-    private List<Fit> pairs(Ask ask, Typed typed) {
-        List<Fit> fits = new ArrayList<>(2);
-        if (isLuck(ask, typed)) {
+    private List<Fit> pairs(Answer answer) {
+        List<Fit> fits = NO_FITS;
+        if (isLuck(answer)) {
             return fits;
         }
-        for (int i = 0; i < slips.size(); i++) {
-            Change a = slips.get(i).change();
-            for (int k = i + 1; k < slips.size(); k++) {
-                Change b = slips.get(k).change();
-                if ((a.mask() & b.mask()) == 0) {
-                    Change both = a.over(b);
-                    if (fitsWith(ask, typed, both, Compare.Window.SHARP)) {
-                        fits.add(Fit.pair(slips.get(i), slips.get(k), both));
-                    }
-                }
+        for (AskPlan.Pair pair : answer.plan().pairs) {
+            if (makesSense(pair.first()) && makesSense(pair.second()) && fitsWith(answer, pair.both(), Compare.Window.SHARP)) {
+                fits = added(fits, Fit.pair(model.slips().get(pair.first()), model.slips().get(pair.second()), pair.both().change()));
             }
         }
         return fits;
     }
 
     /** Whether so many pairs, through windows so wide, would explain too many random answers. */
-    private boolean isLuck(Ask ask, Typed typed) {
-        int n = slips.size();
-        double window = Compare.width(ask, typed, 0, Compare.Window.SHARP);
-        return ask.isNumber() && n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(typed.value(0)) * LOG_RANGE;
+    private boolean isLuck(Answer answer) {
+        makesSense(0);
+        int n = Long.bitCount(sense);
+        double window = answer.compare().width(Compare.Window.SHARP);
+        return answer.ask().isNumber() && n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
     }
 
     /** Keeps what a later ask may carry on. */
-    private void remember(AskMark mark) {
+    private void remember(AskMark mark, boolean last) {
+        boolean fine = mark.verdict().isRight();
+        if (fine && last) {
+            return;
+        }
         Ask ask = mark.ask();
         Change fixed = fixed(ask, mark.typed());
         allTyped = fixed.over(allTyped);
-        if (mark.verdict().isRight()) {
+        if (fine) {
             return;
         }
         anyWrong = true;
         typedSoFar = fixed.over(typedSoFar);
-        if (mark.verdict() == Verdict.CARRIED) {
+        if (mark.verdict() == Verdict.CARRIED || last) {
             return;
         }
         List<Fit> fits = mark.verdict() == Verdict.SLIP ? mark.fits().stream().filter(f -> !f.change().isEmpty()).toList() : List.of();

@@ -6,14 +6,15 @@ import soapstone.variant.Effect;
 import soapstone.variant.Variant;
 
 /** The chance that a random wrong answer would be named: how much of the range the slips' windows cover. */
-final class Odds {
+public final class Odds {
 
     /** Random wrong answers are thought of as log-uniform from a fifth to five times the right one. */
     private static final double REACH = 5;
 
     private Odds() {}
 
-    static double of(Variant variant, Ask ask) {
+    /** The chance, 0 to 1, that a random wrong answer to this ask would be named as a single slip. */
+    public static double of(Variant variant, Ask ask) {
         double right = Math.abs(variant.right().number(ask.slot()));
         if (!ask.isNumber() || ask.to() == 0 || right == 0) {
             return 0;

@@ -103,12 +103,13 @@ public final class Typed {
         return values[i];
     }
 
-    double place(int i) {
+    /** The size of the last place that was typed, in base units. */
+    public double place(int i) {
         return places[i];
     }
 
     /** The size of the last place that is not an empty zero. */
-    double lastDigit(int i) {
+    public double lastDigit(int i) {
         return zeros[i];
     }
 

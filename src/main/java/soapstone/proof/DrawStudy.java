@@ -32,6 +32,8 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
     private static final double MOST_REFUSED = 0.60;
     private static final double LEAST_SEEN = 0.10;
     private static final int APART_LIMIT = 50;
+    /** From so many draws on, a choice that none of them brought is a choice that students never meet. */
+    private static final int ENOUGH_DRAWS = 200;
 
     public double refusedShare() {
         return refused.values().stream().mapToInt(Integer::intValue).sum() / (double) tries;
@@ -63,7 +65,9 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
         }
 
         DrawStudy run() {
+            faults.addAll(FigureFaults.of(model));
             survivors();
+            long[][] drawn = counts();
             for (long seed = 1; seed <= draws; seed++) {
                 Optional<Variant> variant = drawer.draw(seed);
                 if (variant.isEmpty()) {
@@ -71,13 +75,17 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
                     break;
                 }
                 slips(variant.get());
+                count(drawn, variant.get().right());
+            }
+            if (faults.isEmpty() && draws >= ENOUGH_DRAWS) {
+                told(drawn, "is never drawn");
             }
             Map<String, Double> seen = new TreeMap<>();
             for (Slip slip : model.slips()) {
                 int sense = makesSense.getOrDefault(slip.name(), 0);
                 double share = sense == 0 ? 0 : seenIn.getOrDefault(slip.name(), 0) / (double) sense;
                 seen.put(slip.name(), share);
-                if (faults.isEmpty() && sense > 0 && share < LEAST_SEEN) {
+                if (sense > 0 && share < LEAST_SEEN) {
                     faults.add("the slip '" + slip.name() + "' is seen in " + percent(share) + " of the draws in which it makes sense; at least " + percent(LEAST_SEEN));
                 }
             }
@@ -95,11 +103,17 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
             return Math.round(share * 100) + " %";
         }
 
-        private void survivors() {
-            long[][] survived = new long[model.givens().size()][];
-            for (int i = 0; i < survived.length; i++) {
-                survived[i] = new long[model.givens().get(i).choice() instanceof Given.Pick pick ? pick.values().length : 3];
+        /** For each given, room to count its picks, or the thirds of its range. */
+        private long[][] counts() {
+            long[][] counts = new long[model.givens().size()][];
+            for (int i = 0; i < counts.length; i++) {
+                counts[i] = new long[model.givens().get(i).choice() instanceof Given.Pick pick ? pick.values().length : 3];
             }
+            return counts;
+        }
+
+        private void survivors() {
+            long[][] survived = counts();
             int passed = 0;
             for (int t = 0; t < tries; t++) {
                 String reason = drawer.attempt(1_000_003L + t, 0);
@@ -114,7 +128,7 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
                 faults.add(percent(1 - passed / (double) tries) + " of the draws are refused, at most " + percent(MOST_REFUSED) + ": " + reasons());
             }
             if (passed > 0) {
-                told(survived);
+                told(survived, "never survives");
             }
         }
 
@@ -138,7 +152,7 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
             }
         }
 
-        private void told(long[][] survived) {
+        private void told(long[][] survived, String verdict) {
             for (int i = 0; i < survived.length; i++) {
                 Given given = model.givens().get(i);
                 if (given.choice() instanceof Given.Pick pick) {
@@ -146,12 +160,12 @@ public record DrawStudy(String exercise, UnitSystem system, int tries, Map<Strin
                         if (survived[i][k] == 0) {
                             Frame f = model.program().frame();
                             f.set(given.slot(), pick.values()[k]);
-                            faults.add("the pick " + Shown.value(model, f, given.slot()) + " of '" + given.name() + "' never survives");
+                            faults.add("the pick " + Shown.value(model, f, given.slot()) + " of '" + given.name() + "' " + verdict);
                         }
                     }
                 } else if (given.choice() instanceof Given.Range range && range.size() >= 3) {
                     if (survived[i][0] == 0 || survived[i][2] == 0) {
-                        faults.add("no value of the " + (survived[i][0] == 0 ? "lowest" : "highest") + " third of '" + given.name() + "' survives");
+                        faults.add("the " + (survived[i][0] == 0 ? "lowest" : "highest") + " third of '" + given.name() + "' " + verdict);
                     }
                 }
             }

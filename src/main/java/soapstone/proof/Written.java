@@ -13,14 +13,14 @@ import soapstone.quantity.ShopPrinter;
 import soapstone.variant.Answers;
 
 /** Writes down answers as people would, for trials: rounded as asked, or to three figures. */
-final class Written {
+public final class Written {
 
     private static final char POINT = '.';
 
     private Written() {}
 
     /** What a run gives at an ask, rounded as asked; bare numbers. */
-    static String asAsked(Model model, Ask ask, Frame f) {
+    public static String asAsked(Model model, Ask ask, Frame f) {
         if (ask.kind() == Ask.Kind.CHOICE) {
             return model.program().labels().text(f.number(ask.slot()));
         }
@@ -52,7 +52,17 @@ final class Written {
         return ShopPrinter.number(Rounding.halfUp(amount, step), Show.decimal(step), POINT);
     }
 
-    static Typed read(Model model, Ask ask, String text) {
+    /** Whether an amount could have been rounded to a text of three figures, or is right within the tolerance. */
+    static boolean isWithinFigures(Model model, Ask ask, String text, double base) {
+        if (!(read(model, ask, text).reading() instanceof soapstone.quantity.Reading.One one)) {
+            return false;
+        }
+        double half = Math.pow(10, Math.floor(Math.log10(Math.abs(one.amount())) + 1e-9) - 2) / 2;
+        double reach = Math.abs(ask.unit().toBase(half, model.system()) - ask.unit().toBase(0, model.system()));
+        return Math.abs(one.base() - base) <= Math.max(reach, ask.within()) * (1 + 1e-6);
+    }
+
+    public static Typed read(Model model, Ask ask, String text) {
         return AnswerReader.read(model, ask, text, POINT);
     }
 

@@ -15,24 +15,29 @@ import soapstone.quantity.UnitSystem;
 
 /**
  * Draws numbers that make a fair task: the part could be made, everything is defined, and every slip is either without
- * any effect in this draw or told apart from the right answer. Among the first draws that pass it takes the one in which
- * slips of different families are best apart. Not for several threads at once.
+ * any effect in this draw or told apart from the right answer. A draw in which slips of two families give one number passes
+ * too, but every second such draw is passed over. Only every second: some numbers always bring two slips together (90
+ * degrees, a certain metal), and students have to meet those as well. Not for several threads at once.
  */
 public final class Drawer {
 
-    /** How many draws that pass are compared. */
-    public static final int COMPARED = 32;
     /** How many draws are tried in all. */
     public static final int MOST_TRIES = 600;
-    /** Slips further apart than this many naming windows are told apart well enough. */
-    private static final double APART = 4;
+    /** A mark names at most so many slips. */
+    private static final int MOST_ALIKE = 3;
+    /** The stream that says which draws are passed over; no given can have this name. */
+    private static final long PASSED_OVER = Draw.hash("passed over");
 
     private final Exercise exercise;
     private final Model model;
     private final Program program;
     private final Frame right;
     private final Frame other;
+    private final Frame coarse;
     private final long[] names;
+    private final int last;
+    /** What each slip gives at each ask in the last try, where it is seen; NaN elsewhere. */
+    private final double[][] seen;
 
     public Drawer(Exercise exercise, UnitSystem system) {
         this.exercise = exercise;
@@ -40,6 +45,9 @@ public final class Drawer {
         this.program = model.program();
         this.right = program.frame();
         this.other = program.frame();
+        this.coarse = program.frame();
+        this.last = model.asks().stream().mapToInt(a -> Math.max(a.slot(), a.second())).max().orElse(0);
+        this.seen = new double[model.asks().size()][model.slips().size()];
         this.names = model.givens().stream().mapToLong(g -> Draw.hash(g.name())).toArray();
     }
 
@@ -49,20 +57,16 @@ public final class Drawer {
     }
 
     public Optional<Variant> draw(long seed) {
-        int best = -1;
-        double bestApart = -1;
-        int passed = 0;
-        for (int attempt = 0; attempt < MOST_TRIES && passed < COMPARED; attempt++) {
+        int spare = -1;
+        for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
             if (attempt(seed, attempt) == null) {
-                passed++;
-                double apart = apart();
-                if (apart > bestApart + 1e-12) {
-                    best = attempt;
-                    bestApart = apart;
+                if (Draw.index(seed, PASSED_OVER, attempt, 2) == 0 || !areAlike()) {
+                    return Optional.of(variant(seed, attempt));
                 }
+                spare = spare < 0 ? attempt : spare;
             }
         }
-        return best < 0 ? Optional.empty() : Optional.of(variant(seed, best));
+        return spare < 0 ? Optional.empty() : Optional.of(variant(seed, spare));
     }
 
     /**
@@ -81,12 +85,12 @@ public final class Drawer {
                 return "where: " + rule.text();
             }
         }
-        for (Slip slip : model.slips()) {
-            if (isOnlyNear(slip)) {
-                return "too near: " + slip.name();
+        for (int i = 0; i < model.slips().size(); i++) {
+            if (isOnlyNear(i)) {
+                return "too near: " + model.slips().get(i).name();
             }
         }
-        return null;
+        return alike(MOST_ALIKE) ? "more than " + MOST_ALIKE + " slips give one number" : null;
     }
 
     /** The values of the last try. */
@@ -124,26 +128,21 @@ public final class Drawer {
     }
 
     /** A slip that shows at no ask, and at some ask is too near to be told apart. */
-    private boolean isOnlyNear(Slip slip) {
-        if (!slip.makesSense(right)) {
-            return false;
-        }
-        long changed = program.rerun(right, other, slip.change(), lastAsked());
+    private boolean isOnlyNear(int index) {
+        Slip slip = model.slips().get(index);
+        boolean sense = slip.makesSense(right);
+        long changed = sense ? program.rerun(right, other, slip.change(), last) : 0;
         boolean near = false;
-        for (Ask ask : model.asks()) {
-            if ((changed & 1L << ask.slot()) != 0 || ask.second() >= 0 && (changed & 1L << ask.second()) != 0) {
-                Effect effect = effect(ask, right, other);
-                if (effect == Effect.SEEN) {
-                    return false;
-                }
-                near |= effect == Effect.NEAR;
-            }
+        boolean shows = false;
+        for (int k = 0; k < seen.length; k++) {
+            Ask ask = model.asks().get(k);
+            boolean reached = (changed & 1L << ask.slot()) != 0 || ask.second() >= 0 && (changed & 1L << ask.second()) != 0;
+            Effect effect = reached ? effect(ask, right, other) : Effect.SAME;
+            near |= effect == Effect.NEAR;
+            shows |= effect == Effect.SEEN;
+            seen[k][index] = effect == Effect.SEEN && ask.isNumber() ? other.number(ask.slot()) : Double.NaN;
         }
-        return near;
-    }
-
-    private int lastAsked() {
-        return model.program().slots().size() - 1;
+        return near && !shows;
     }
 
     /** As in {@link Answers}, and also apart from what a shop constant would give. */
@@ -152,7 +151,6 @@ public final class Drawer {
         if (effect != Effect.SEEN || model.constants().isEmpty()) {
             return effect;
         }
-        Frame coarse = program.frame();
         for (Model.Constant constant : model.constants()) {
             for (double value : constant.also()) {
                 program.rerun(rightRun, coarse, Change.fixed(constant.slot(), value), ask.slot());
@@ -164,39 +162,33 @@ public final class Drawer {
         return effect;
     }
 
-    /** How well slips of different families are told apart in the last try: the higher, the better. */
-    private double apart() {
-        List<Slip> slips = model.slips();
-        Ask ask = model.asks().get(0);
-        double sum = 0;
-        double[] values = new double[slips.size()];
-        for (Ask a : model.asks()) {
-            ask = a;
-            if (!ask.isNumber()) {
-                continue;
-            }
-            for (int i = 0; i < values.length; i++) {
-                program.rerun(right, other, slips.get(i).change(), ask.slot());
-                values[i] = slips.get(i).makesSense(right) ? other.number(ask.slot()) : Double.NaN;
-            }
-            sum += apart(slips, values, ask);
-        }
-        return sum;
+    /** Whether in the last try slips of two families, both seen, give one number at some ask. */
+    private boolean areAlike() {
+        return alike(1);
     }
 
-    private double apart(List<Slip> slips, double[] values, Ask ask) {
-        double window = Math.max(Math.min(ask.within(), ask.to() / 2), ask.to() == 0 ? 0.25 : 0);
-        double sum = 0;
-        for (int i = 0; i < values.length; i++) {
-            for (int j = 0; j < i; j++) {
-                if (!slips.get(i).family().equals(slips.get(j).family())) {
-                    double d = Math.abs(values[i] - values[j]) / window;
-                    // A slip that makes no sense here tells nothing: it must not draw the choice its way.
-                    sum += Double.isNaN(d) ? 0 : Math.min(APART, d);
+    /** Whether at some ask more than so many slips give one number; of a single one, only with another family's. */
+    private boolean alike(int most) {
+        for (int k = 0; k < seen.length; k++) {
+            Ask ask = model.asks().get(k);
+            // An answer rounded as asked stands within one naming window of its slip, and so within two of another's.
+            double windows = 2 * Math.min(ask.within(), ask.to() / 2) + Answers.slack(ask);
+            for (int i = 0; i < seen[k].length; i++) {
+                int same = 1;
+                for (int j = 0; j < seen[k].length; j++) {
+                    boolean counts = j != i && (most > 1 || isOfInterest(model.slips().get(i), model.slips().get(j)));
+                    same += counts && Math.abs(seen[k][i] - seen[k][j]) <= windows ? 1 : 0;
+                }
+                if (same > most) {
+                    return true;
                 }
             }
         }
-        return sum;
+        return false;
+    }
+
+    private boolean isOfInterest(Slip a, Slip b) {
+        return !a.family().equals(b.family()) && !exercise.areTied(a.name(), b.name());
     }
 
     private Variant variant(long seed, int attempt) {
@@ -206,7 +198,7 @@ public final class Drawer {
         List<Variant.Outcome> outcomes = new ArrayList<>();
         for (Slip slip : model.slips()) {
             Frame theirs = program.frame();
-            program.rerun(done, theirs, slip.change(), lastAsked());
+            program.rerun(done, theirs, slip.change(), program.slots().size() - 1);
             boolean sense = slip.makesSense(done);
             for (Ask ask : model.asks()) {
                 outcomes.add(new Variant.Outcome(slip, ask, sense ? effect(ask, done, theirs) : Effect.NONE, theirs));

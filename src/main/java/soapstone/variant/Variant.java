@@ -59,6 +59,11 @@ public final class Variant {
         return right;
     }
 
+    /** What a slip gives at an ask, by their places in the exercise. */
+    public Outcome outcome(int slip, int ask) {
+        return outcomes.get(slip * model.asks().size() + ask);
+    }
+
     /** Every slip at every ask, in the order of the bank. */
     public List<Outcome> outcomes() {
         return outcomes;

@@ -33,7 +33,7 @@ final class ContactSheet {
                 .append(css).append(both() ? BOTH : "").append("</style>\n");
         int id = 0;
         for (Samples.Sample s : Samples.all()) {
-            if (!s.name().contains(only)) {
+            if (!s.name().matches(only.isEmpty() ? ".*" : only)) {
                 continue;
             }
             Figure f = FigureKinds.draw(s.right(), s.yours(), "f" + id++).orElse(null);

@@ -58,6 +58,16 @@ final class Inputs {
         return this;
     }
 
+    /** The amounts of a value, none when it is not there. */
+    double[] amounts(String name) {
+        return values.containsKey(name) ? values.get(name).amounts() : new double[0];
+    }
+
+    /** Other amounts in the same unit, printed again, not asked. */
+    Inputs change(String name, double[] amounts) {
+        return put(name, values.get(name).unit(), amounts);
+    }
+
     Inputs without(String name) {
         values.remove(name);
         return this;

@@ -2,6 +2,7 @@ package soapstone.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import soapstone.quantity.Units;
 import soapstone.quantity.UnitSystem;
 
 /** One or more likely inputs of every kind, for golden files and for the contact sheet. */
@@ -18,6 +19,10 @@ final class Samples {
         markRows(s);
         baffles(s);
         boltCircles(s);
+        folds(s);
+        flats(s);
+        tanks(s);
+        shapes(s);
         return s;
     }
 
@@ -73,5 +78,68 @@ final class Samples {
         s.add(new Sample("baffle-tank", t.copy().ask("space", "c").build(), null));
         s.add(new Sample("baffle-tank-as-cut", t.build(), t.copy().length("space", 23.5).build()));
         s.add(new Sample("baffle-tank-count", t.copy().ask("count", "a").build(), null));
+    }
+
+    private static void folds(List<Sample> s) {
+        Inputs tray = Inputs.of("folded").length("thickness", 0.078).texts("thickness", "0.078").length("radius", 0.125)
+                .length("legs", 1.5, 4, 2.25, 0.75).angle("turns", 90, 90, 90);
+        s.add(new Sample("folded", tray.build(), null));
+        s.add(new Sample("folded-as-cut", tray.build(), tray.copy().length("legs", 1.5, 4.25, 2.25, 0.75).build()));
+        s.add(new Sample("folded-last-leg", tray.build(), tray.copy().length("legs", 1.5, 4, 2.25, 1).build()));
+        Inputs zee = Inputs.of("folded").length("thickness", 0.125).length("radius", 0.25).length("legs", 2, 3, 2.5)
+                .angle("turns", 60, -60);
+        s.add(new Sample("folded-zee", zee.build(), null));
+        s.add(new Sample("folded-zee-as-cut", zee.build(), zee.copy().angle("turns", 120, -60).build()));
+        Inputs angle = Inputs.of("folded").length("thickness", 0.1875).length("radius", 0.1875).length("legs", 2, 3).angle("turns", 120);
+        s.add(new Sample("folded-angle-asked", angle.copy().ask("turns", "b").ask("thickness", "c").build(), null));
+        s.add(new Sample("folded-hem", Inputs.of("folded").length("thickness", 0.048).texts("thickness", "18 ga").length("radius", 0.03).texts("radius")
+                .length("legs", 0.5, 3, 1.5, 0.375).angle("turns", 180, -90, 45).build(), null));
+    }
+
+    private static void flats(List<Sample> s) {
+        Inputs strip = Inputs.of("flat-strip").length("width", 7.9375).length("bends", 1.40625, 5.21875, 7.28125).length("zone", 0.25);
+        s.add(new Sample("flat-strip", strip.copy().ask("width", "b").ask("zone", "a").build(), null));
+        s.add(new Sample("flat-strip-asked", strip.copy().ask("bends", "c").without("zone").build(), null));
+        s.add(new Sample("flat-strip-as-cut", strip.build(), strip.copy().length("width", 8.5).length("bends", 1.5, 5.5, 7.75).build()));
+        Inputs both = Inputs.of("folded-and-flat").length("thickness", 0.078).texts("thickness", "0.078").length("radius", 0.125)
+                .length("legs", 1.5, 4, 2.25, 0.75).angle("turns", 90, 90, 90)
+                .length("width", 7.9375).length("bends", 1.40625, 5.21875, 7.28125);
+        s.add(new Sample("folded-and-flat", both.copy().ask("width", "b").ask("bends", "c").build(), null));
+        s.add(new Sample("folded-and-flat-as-cut", both.build(), both.copy().length("legs", 1.5, 4, 2.25, 1.3125).length("width", 8.5).build()));
+    }
+
+    private static void tanks(List<Sample> s) {
+        Inputs box = Inputs.of("box-tank").length("length", 72).length("width", 36).length("height", 30).length("level", 20.5);
+        s.add(new Sample("box-tank", box.build(), null));
+        s.add(new Sample("box-tank-as-cut", box.build(), box.copy().length("level", 25.25).build()));
+        s.add(new Sample("box-tank-longer", box.build(), box.copy().length("length", 80).build()));
+        s.add(new Sample("box-tank-wider", box.build(), box.copy().length("width", 50).build()));
+        Inputs drum = Inputs.of("lying-drum").length("diameter", 23).length("length", 34.5).length("level", 8.25);
+        s.add(new Sample("lying-drum", drum.copy().ask("level", "a").build(), null));
+        s.add(new Sample("lying-drum-as-cut", drum.build(), drum.copy().length("level", 13.5).build()));
+        s.add(new Sample("lying-drum-diameter", drum.build(), drum.copy().length("diameter", 30).build()));
+        s.add(new Sample("lying-drum-long", Inputs.of("lying-drum").length("diameter", 40).length("length", 240).length("level", 33).build(), null));
+        s.add(new Sample("upright-drum", Inputs.of("upright-drum").length("diameter", 23).length("height", 34.5).length("level", 20).build(), null));
+        s.add(new Sample("tub", Inputs.of("tub").length("top", 30).length("bottom", 22).length("height", 18).length("level", 11).build(), null));
+        Inputs panel = Inputs.of("panel").length("width", 36).length("height", 24).length("top", 12).length("center", 26);
+        s.add(new Sample("panel", panel.copy().ask("center", "b").build(), null));
+        s.add(new Sample("panel-as-cut", panel.build(), panel.copy().length("center", 18).build()));
+        s.add(new Sample("panel-surface", Inputs.of("panel").length("width", 48).length("height", 30).length("top", 0).build(), null));
+        s.add(new Sample("lid", Inputs.of("lid").length("diameter", 18).put("pressure", Units.PSI, 12).build(), null));
+    }
+
+    private static void shapes(List<Sample> s) {
+        s.add(new Sample("triangle", Inputs.of("triangle").length("run", 48).length("rise", 31.5).build(), null));
+        s.add(new Sample("rule", Inputs.of("rule").length("reading", 3.6875).length("step", 0.0625).ask("reading", "a").build(), null));
+        s.add(new Sample("rule-fine", Inputs.of("rule").length("reading", 0.71875).length("step", 0.03125).ask("reading", "a").build(), null));
+        s.add(new Sample("rule-metric", Inputs.of("rule", UnitSystem.METRIC).length("reading", 47).length("step", 1).ask("reading", "a").build(), null));
+        s.add(new Sample("stack", Inputs.of("stack").length("layers", 0.125, 0.5, 0.125, 0.625, 0.0625).build(), null));
+        s.add(new Sample("sector", Inputs.of("sector").length("outer", 20).length("inner", 8).angle("angle", 140).build(), null));
+        s.add(new Sample("sector-wide", Inputs.of("sector").length("outer", 20).angle("angle", 250).ask("angle", "b").build(), null));
+        s.add(new Sample("sector-slim", Inputs.of("sector").length("outer", 30).length("inner", 12).angle("angle", 40).build(), null));
+        Inputs nest = Inputs.of("nest").length("sheet_length", 96).length("sheet_width", 48).length("part_length", 21.5)
+                .length("part_width", 9.25).number("along", 4).number("across", 5);
+        s.add(new Sample("nest", nest.build(), null));
+        s.add(new Sample("nest-asked", nest.copy().ask("along", "a").ask("across", "b").build(), null));
     }
 }
