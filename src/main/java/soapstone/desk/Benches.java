@@ -193,9 +193,9 @@ final class Benches {
 
     private static BenchView.Result result(Model model, Frame f, Ask ask) {
         String rounded = Shown.answer(model, f, ask);
-        String exact = ask.isNumber() && ask.to() > 0
-                ? ShopPrinter.text(f.number(ask.slot()), ask.unit(), model.system(), Show.decimal(0), POINT) : "";
-        return new BenchView.Result(plain(ask.prompt()), rounded, exact.equals(rounded) ? "" : exact);
+        boolean onMark = !ask.isNumber() || ask.to() == 0 || soapstone.quantity.Rounding.isOn(f.number(ask.slot()), ask.to());
+        String exact = onMark ? "" : ShopPrinter.text(f.number(ask.slot()), ask.unit(), model.system(), Show.decimal(0), POINT);
+        return new BenchView.Result(plain(ask.prompt()), rounded, exact);
     }
 
     /** What a fair task would have kept to, and these numbers do not. */
