@@ -94,7 +94,7 @@ final class EvenGaps implements Drawer {
         Values v = brief.right();
         double most = brief.isNarrow() ? 190 : 230;
         double scale = isTank() ? Math.min(room / v.at(names.whole), most / v.at("height")) : room / v.at(names.whole);
-        double height = isTank() ? Math.max(20, v.at("height") * scale) : brief.isNarrow() ? 60 : 80;
+        double height = isTank() ? v.at("height") * scale : brief.isNarrow() ? 60 : 80;
         Box whole = new Box(0, 0, v.at(names.whole) * scale, height);
         Series series = Series.of(v.count("count"), (v.at(names.width) + v.at(names.gap)) * scale, v.isAsked("count"));
         ends(sheet, whole);

@@ -1,6 +1,7 @@
 package soapstone.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -51,8 +52,9 @@ final class Drawn {
         List<DrawnSvg.Lettered> all = drawn.lettering();
         for (int i = 0; i < all.size(); i++) {
             for (int j = i + 1; j < all.size(); j++) {
-                assertThat(all.get(i).box().overlaps(all.get(j).box()))
-                        .as("%s: '%s' and '%s' overlap%n%s", what, all.get(i).text(), all.get(j).text(), drawn.text()).isFalse();
+                if (all.get(i).box().overlaps(all.get(j).box())) {
+                    fail("%s: '%s' and '%s' overlap%n%s", what, all.get(i).text(), all.get(j).text(), drawn.text());
+                }
             }
         }
     }
@@ -61,8 +63,9 @@ final class Drawn {
         List<Pt[]> thick = drawn.pieces("visible|phantom|bend|yours-mark");
         for (DrawnSvg.Lettered l : drawn.lettering()) {
             for (Pt[] piece : thick) {
-                assertThat(l.box().isCrossedBy(piece[0], piece[1]))
-                        .as("%s: a thick line runs through '%s'%n%s", what, l.text(), drawn.text()).isFalse();
+                if (l.box().isCrossedBy(piece[0], piece[1])) {
+                    fail("%s: a thick line runs through '%s'%n%s", what, l.text(), drawn.text());
+                }
             }
         }
     }

@@ -20,7 +20,7 @@ final class RandomInputs {
     /** A part of that kind. */
     Inputs draw(String kind) {
         system = random.nextInt(3) == 0 ? UnitSystem.METRIC : UnitSystem.US;
-        Inputs in = Inputs.of(kind, system);
+        Inputs in = Inputs.of(kind, system).style(Inputs.Style.values()[random.nextInt(3)]);
         switch (kind) {
             case "hole-row" -> holeRow(in);
             case "gap-row", "baffle-tank" -> gaps(in, kind);
