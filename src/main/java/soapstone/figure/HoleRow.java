@@ -77,7 +77,7 @@ final class HoleRow implements Drawer {
         double scale = room / v.at("length");
         double radius = radius(v, scale);
         Box bar = new Box(0, 0, room, Math.max(brief.isNarrow() ? 18 : 26, Math.min(56, 2 * radius + 12)));
-        RowOfHoles row = new RowOfHoles(v, scale, bar, v.isAsked("count"));
+        RowOfHoles row = new RowOfHoles(v, scale, bar, v.isHidden("count"));
         sheet.plate(Pen.VISIBLE, bar, "part");
         sheet.line(Pen.CENTER, -8, row.middle(), room + 8, row.middle());
         drawRight(sheet, row, radius);
