@@ -93,7 +93,8 @@ final class HoleRow implements Drawer {
     }
 
     private static double radius(Values v, double scale) {
-        return Math.max(LEAST_RADIUS, v.has("diameter") ? v.at("diameter") * scale / 2 : Math.min(3.5, v.at("pitch") * scale * 0.3));
+        double told = v.has("diameter") ? v.at("diameter") * scale / 2 : Math.min(3.5, v.at("pitch") * scale * 0.3);
+        return Math.max(LEAST_RADIUS, told);
     }
 
     private static void drawRight(Sheet sheet, RowOfHoles row, double radius) {

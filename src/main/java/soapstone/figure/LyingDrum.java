@@ -12,7 +12,8 @@ final class LyingDrum implements Drawer {
 
     @Override
     public List<FigureArgument> arguments() {
-        return List.of(FigureArgument.length("diameter"), FigureArgument.length("length"), FigureArgument.length("level").maybe());
+        return List.of(FigureArgument.length("diameter"), FigureArgument.length("length"),
+                FigureArgument.length("level").maybe());
     }
 
     @Override
