@@ -2,6 +2,7 @@ package soapstone.bank;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,24 +28,31 @@ public final class BankReader {
     private static final String CHECKS = "checks/";
 
     private final BankFiles files;
+    private final Workers workers;
     private final Issues issues = new Issues();
 
-    private BankReader(BankFiles files) {
+    private BankReader(BankFiles files, Workers workers) {
         this.files = files;
+        this.workers = workers;
     }
 
     /** A bank, or why there is none. */
     public record Result(Optional<Bank> bank, Issues issues) {}
 
     public static Result read(BankFiles files) {
-        BankReader reader = new BankReader(files);
+        return read(files, Workers.ONE);
+    }
+
+    /** @param workers read the exercises, which do not need each other */
+    public static Result read(BankFiles files, Workers workers) {
+        BankReader reader = new BankReader(files, workers);
         Bank bank = reader.bank();
         return new Result(reader.issues.isEmpty() ? Optional.of(bank) : Optional.empty(), reader.issues);
     }
 
     /** What of a bank can be read, leaving out exercises with faults: for an author who is at work on the others. */
     public static Bank partial(BankFiles files) {
-        return new BankReader(files).bank();
+        return new BankReader(files, Workers.ONE).bank();
     }
 
     private Bank bank() {
@@ -117,18 +125,40 @@ public final class BankReader {
         return tables;
     }
 
+    /** One exercise file, read apart from the others; its issues wait until those of the files before it are told. */
+    private final class Piece implements Runnable {
+        private final String id;
+        private final Source source;
+        private final ExerciseReader reader;
+        private final Issues own = new Issues();
+        private Optional<ExerciseReader.Read> read = Optional.empty();
+
+        Piece(String path, ExerciseReader reader) {
+            this.id = path.substring(0, path.length() - ".yaml".length());
+            this.source = source(path);
+            this.reader = reader;
+        }
+
+        @Override
+        public void run() {
+            read = reader.read(id, source, own);
+        }
+    }
+
     private void exercises(Book book, Map<String, Exercise> exercises, Map<String, String> wholes) {
         ExerciseReader reader = new ExerciseReader(files, book);
-        files.texts().keySet().forEach(path -> {
-            boolean exercise = isYaml(path) && path.indexOf('/') > 0 && !path.startsWith(FORMULAS) && !path.startsWith(TABLES)
-                    && !path.startsWith(CHECKS);
-            if (exercise) {
-                String id = path.substring(0, path.length() - ".yaml".length());
-                reader.read(id, source(path), issues).ifPresent(r -> {
-                    exercises.put(id, r.exercise());
-                    wholes.put(id, r.whole());
-                });
-            }
-        });
+        List<Piece> pieces = files.texts().keySet().stream().filter(BankReader::isExercise).map(path -> new Piece(path, reader)).toList();
+        workers.all(List.copyOf(pieces));
+        for (Piece piece : pieces) {
+            issues.addAll(piece.own);
+            piece.read.ifPresent(r -> {
+                exercises.put(piece.id, r.exercise());
+                wholes.put(piece.id, r.whole());
+            });
+        }
+    }
+
+    private static boolean isExercise(String path) {
+        return isYaml(path) && path.indexOf('/') > 0 && !path.startsWith(FORMULAS) && !path.startsWith(TABLES) && !path.startsWith(CHECKS);
     }
 }

@@ -13,6 +13,7 @@ import soapstone.bank.BankFiles;
 import soapstone.bank.BankReader;
 import soapstone.desk.Library;
 import soapstone.exercise.Exercise;
+import soapstone.files.AllCores;
 import soapstone.files.Folder;
 import soapstone.source.Near;
 
@@ -94,7 +95,7 @@ final class BankOptions {
     Bank usable() {
         if (read == null) {
             BankFiles files = files();
-            read = BankReader.read(files).bank().orElseGet(() -> BankReader.partial(files));
+            read = BankReader.read(files, new AllCores()).bank().orElseGet(() -> BankReader.partial(files));
         }
         return read;
     }

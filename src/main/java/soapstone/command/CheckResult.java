@@ -7,6 +7,7 @@ import soapstone.bank.Bank;
 import soapstone.bank.BankFiles;
 import soapstone.bank.BankReader;
 import soapstone.exercise.Exercise;
+import soapstone.files.AllCores;
 import soapstone.lesson.CourseReader;
 import soapstone.proof.CheckRun;
 import soapstone.proof.DrawStudy;
@@ -33,7 +34,7 @@ record CheckResult(Bank bank, List<Issue> issues, List<CheckRun> runs, List<Draw
 
     static CheckResult of(BankOptions options, int draws) {
         BankFiles files = options.files();
-        BankReader.Result read = BankReader.read(files);
+        BankReader.Result read = BankReader.read(files, new AllCores());
         Bank bank = read.bank().orElseGet(() -> BankReader.partial(files));
         List<Issue> issues = new ArrayList<>(read.issues().all());
         int lessons = -1;

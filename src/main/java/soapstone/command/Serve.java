@@ -2,7 +2,13 @@ package soapstone.command;
 
 import java.io.PrintWriter;
 import java.net.BindException;
+import java.net.SocketException;
+import java.net.UnknownHostException;
+import java.nio.channels.UnresolvedAddressException;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,8 +44,7 @@ final class Serve implements Callable<Integer> {
         if (port < 0 || port > LAST_PORT) {
             throw Refusal.usage("A port is from 0 to " + LAST_PORT + ", not " + port + ".");
         }
-        Supplier<Library> library = LiveLibrary.of(bank, spec.commandLine().getErr());
-        try (SiteServer site = start(library)) {
+        try (SiteServer site = start()) {
             PrintWriter out = spec.commandLine().getOut();
             out.println("Soapstone is at http://" + shown(host) + ":" + site.port() + "/");
             out.flush();
@@ -51,19 +56,43 @@ final class Serve implements Callable<Integer> {
         return 0;
     }
 
-    private SiteServer start(Supplier<Library> library) throws Exception {
+    /** The web server starts while the bank is read: each takes about as long as the other. */
+    private SiteServer start() throws Exception {
+        CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
+        FutureTask<SiteServer> starting = new FutureTask<>(
+                () -> SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(() -> library.join().get())));
+        new Thread(starting, "start").start();
         try {
-            return SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(library));
-        } catch (Exception e) {
-            if (e instanceof BindException || e.getCause() instanceof BindException) {
-                throw Refusal.failed("Port " + port + " of " + host + " cannot be had; name another with --port N, or 0 for any free one.");
-            }
-            if (e instanceof java.net.SocketException || e instanceof java.net.UnknownHostException
-                    || e instanceof java.nio.channels.UnresolvedAddressException) {
-                throw Refusal.usage("'" + host + "' is no address of this machine; such as 127.0.0.1 or 0.0.0.0.");
-            }
+            library.complete(LiveLibrary.of(bank, spec.commandLine().getErr()));
+        } catch (RuntimeException e) {
+            library.completeExceptionally(e);
+            close(starting);
             throw e;
         }
+        try {
+            return starting.get();
+        } catch (ExecutionException e) {
+            throw told(e.getCause());
+        }
+    }
+
+    private static void close(FutureTask<SiteServer> starting) throws Exception {
+        try {
+            starting.get().close();
+        } catch (ExecutionException e) {
+            // It has not started: then there is nothing to close, and what is wrong with the bank is told.
+            return;
+        }
+    }
+
+    private Exception told(Throwable e) {
+        if (e instanceof BindException || e.getCause() instanceof BindException) {
+            return Refusal.failed("Port " + port + " of " + host + " cannot be had; name another with --port N, or 0 for any free one.");
+        }
+        if (e instanceof SocketException || e instanceof UnknownHostException || e instanceof UnresolvedAddressException) {
+            return Refusal.usage("'" + host + "' is no address of this machine; such as 127.0.0.1 or 0.0.0.0.");
+        }
+        return e instanceof Exception exception ? exception : new IllegalStateException(e);
     }
 
     private static String shown(String host) {

@@ -219,9 +219,8 @@ final class Benches {
     }
 
     private static BenchView.Result result(Model model, Frame f, Ask ask) {
-        double value = f.number(ask.slot());
-        boolean rounded = ask.isNumber() && ask.to() > 0 && Math.abs(Program.rounded(value, ask.to()) - value) > Answers.NOISE * Math.max(1, Math.abs(value));
-        String exact = rounded ? ShopPrinter.text(value, ask.unit(), model.system(), Show.decimal(0), POINT) : "";
+        boolean onMark = !ask.isNumber() || ask.to() == 0 || soapstone.quantity.Rounding.isOn(f.number(ask.slot()), ask.to());
+        String exact = onMark ? "" : ShopPrinter.text(f.number(ask.slot()), ask.unit(), model.system(), Show.decimal(0), POINT);
         return new BenchView.Result(Shown.text(model, ask.prompt(), f, f), Boxes.answer(model, f, ask), exact);
     }
 

@@ -14,6 +14,7 @@ import soapstone.exercise.Formula;
 import soapstone.expression.Calls;
 import soapstone.expression.FormulaBody;
 import soapstone.expression.Program;
+import soapstone.files.AllCores;
 import soapstone.files.Folder;
 import soapstone.lesson.Course;
 import soapstone.lesson.CourseReader;
@@ -39,7 +40,7 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies)
      */
     public static Result read(Path bankFolder, Path lessonFolder) throws IOException {
         Map<String, String> bankTexts = bankFolder == null ? Folder.builtIn("exercise-bank", BANK_FILES) : Folder.read(bankFolder, BANK_FILES);
-        BankReader.Result bank = BankReader.read(new BankFiles(bankTexts));
+        BankReader.Result bank = BankReader.read(new BankFiles(bankTexts), new AllCores());
         if (bank.bank().isEmpty()) {
             return new Result(Optional.empty(), bank.issues().all());
         }

@@ -15,6 +15,8 @@ final class Across {
     private static final double TAIL = 18;
     private static final double OVER = 4;
     private static final int MOST_LEVELS = 24;
+    /** Lettering rather goes up so many levels than out past the part, where it would make the part smaller. */
+    private static final int OUTWARD_COSTS = 3;
 
     private final Sheet sheet;
     private final double edge;
@@ -48,9 +50,11 @@ final class Across {
         }
         double a = Math.min(x1, x2);
         double b = Math.max(x1, x2);
+        List<Form> forms = forms(a, b, label);
         for (int level = 0; level < MOST_LEVELS; level++) {
-            for (Form form : forms(a, b, label)) {
-                if (tryAt(a, b, from, label, edge + side * (FIRST + NEXT * level), form)) {
+            for (int i = 0; i < forms.size(); i++) {
+                int own = level - i * OUTWARD_COSTS;
+                if (own >= 0 && tryAt(a, b, from, label, edge + side * (FIRST + NEXT * own), forms.get(i))) {
                     return;
                 }
             }

@@ -14,7 +14,6 @@ final class Aligned {
     private static final int STEPS = 24;
     private static final double TAIL = 18;
     private static final double OVER = 4;
-    private static final double SAMPLE = 5;
 
     private final Sheet sheet;
     private final Ink ink;
@@ -66,8 +65,8 @@ final class Aligned {
         boolean inside = length >= 2 * TAIL - 6;
         Pt tailA = inside ? from : from.polar(TAIL, direction + 180);
         Pt tailB = inside ? to : to.polar(TAIL, direction);
-        if (!isFreeLine(tailA, tailB) || strict && !(isFreeLine(a.polar(clearance + 9, away), from)
-                && isFreeLine(b.polar(clearance + 9, away), to))) {
+        if (!sheet.isFreeLine(tailA, tailB) || strict && !(sheet.isFreeLine(a.polar(clearance + 9, away), from)
+                && sheet.isFreeLine(b.polar(clearance + 9, away), to))) {
             return false;
         }
         for (Sheet.Spot spot : spots(from, to, away)) {
@@ -75,22 +74,11 @@ final class Aligned {
             if (sheet.isFree(text)) {
                 lines(new Pt[] {from, to, tailA, tailB}, away, clearance, inside);
                 sheet.letter(label, ink.lettering(), spot.x(), spot.baseline(), spot.anchor());
-                keep(tailA, tailB);
+                sheet.keepLine(tailA, tailB);
                 return true;
             }
         }
         return false;
-    }
-
-    private boolean isFreeLine(Pt from, Pt to) {
-        int pieces = (int) Math.ceil(from.distance(to) / SAMPLE);
-        for (int i = 0; i <= pieces; i++) {
-            Pt p = from.towards(to, pieces == 0 ? 0 : (double) i / pieces);
-            if (!sheet.isFree(Box.around(p, p).grown(1))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private boolean isLevel() {
@@ -139,13 +127,5 @@ final class Aligned {
         sheet.line(ink.line(), line[2], line[3]);
         sheet.arrow(ink.arrow(), line[0], direction + (inside ? 180 : 0));
         sheet.arrow(ink.arrow(), line[1], direction + (inside ? 0 : 180));
-    }
-
-    private void keep(Pt from, Pt to) {
-        int pieces = (int) Math.ceil(from.distance(to) / SAMPLE);
-        for (int i = 0; i <= pieces; i++) {
-            Pt p = from.towards(to, pieces == 0 ? 0 : (double) i / pieces);
-            sheet.keep(Box.around(p, p).grown(7));
-        }
     }
 }

@@ -6,6 +6,9 @@ import java.util.List;
 /** An angle dimension: an arc with arrows between two directions. */
 final class AngleMark {
 
+    /** A smaller angle cannot be seen. */
+    private static final double LEAST = 0.5;
+
     private AngleMark() {}
 
     /**
@@ -14,11 +17,11 @@ final class AngleMark {
      * @param arms      how far the thin lines along the directions reach; 0 for none
      */
     static void draw(Sheet sheet, Ink ink, Pt center, double radius, double[] degrees, double arms, Label label) {
-        if (label.isEmpty()) {
-            return;
-        }
         double from = degrees[0];
         double to = degrees[1];
+        if (label.isEmpty() || Math.abs(to - from) < LEAST) {
+            return;
+        }
         if (arms > 0) {
             sheet.line(ink.line(), center, center.polar(arms, to));
         }

@@ -149,26 +149,20 @@ final class BoltCircle implements Drawer {
         }
         Across above = new Across(sheet, all.top() + 8, true, Ink.RIGHT, 0);
         Label across = v.label("diameter");
-        above.add(-radius, radius, -hole - 2, across.isEmpty() ? across : diameter(across));
+        above.add(-radius, radius, -hole - 2, Labels.diameter(across));
         if (brief.isAsCut()) {
             return;
         }
         Pt first = new Pt(0, 0).polar(radius, angle(v, 0));
         double out = angle(v, 0);
-        Leader.to(sheet, Ink.RIGHT, first, hole, holes(v), out - 35, out + 35, out - 60, out + 60, -35, -145, 35, 145);
+        Leader.to(sheet, Ink.RIGHT, first, hole, holes(brief), out - 35, out + 35, out - 60, out + 60, -35, -145, 35, 145);
     }
 
-    private static Label diameter(Label label) {
-        return label.isFramed() ? Label.text("Ø").then(label) : Label.text("Ø ").then(label);
-    }
-
-    private static Label holes(Values v) {
+    private static Label holes(Brief brief) {
+        Values v = brief.right();
         Label count = v.label("count");
-        Label hole = v.label("hole");
-        if (hole.isEmpty() || count.isEmpty()) {
-            return hole.isEmpty() ? count.isEmpty() ? count : count.then(" ×") : diameter(hole);
-        }
-        return count.then(count.isFramed() ? "× " : " × ").then(diameter(hole));
+        return v.isTold("hole") ? Labels.times(count, Labels.diameter(v.label("hole")))
+                : count.isEmpty() ? count : count.then(" " + brief.say("hole-row.holes"));
     }
 
     private static void start(Sheet sheet, Values v, double radius) {
@@ -184,8 +178,8 @@ final class BoltCircle implements Drawer {
     public List<Label> notes(Brief brief) {
         List<Label> notes = new ArrayList<>();
         Values v = brief.right();
-        if (brief.isAsCut() && !holes(v).isEmpty()) {
-            notes.add(holes(v));
+        if (brief.isAsCut() && !holes(brief).isEmpty()) {
+            notes.add(holes(brief));
         }
         if (shown(v).length < v.count("count")) {
             notes.add(Label.text(brief.say("bolt-circle.not.all")));
@@ -219,7 +213,7 @@ final class BoltCircle implements Drawer {
             Across below = new Across(sheet, sheet.bounds().bottom() - 4, false, Ink.YOURS, 0);
             Label across = v.label("diameter");
             below.add(-radius, radius, hole + 2, across.isEmpty() ? across
-                    : Label.text(brief.say("yours") + " Ø ").then(across));
+                    : Label.text(brief.say("yours") + " ").then(Labels.diameter(across)));
         }
     }
 

@@ -136,7 +136,7 @@ final class BoxTank implements Drawer {
         double top = sheet.bounds().top();
         new Across(sheet, top, true, Ink.RIGHT, box.length() / 2)
                 .add(box.back(), box.back() + box.length(), -box.height() - box.back(), v.label("length"));
-        Upright left = new Upright(sheet, 0, true, Ink.RIGHT);
+        Upright left = new Upright(sheet, 0, true, Ink.RIGHT).compact(brief.isNarrow() && brief.isAsCut());
         if (v.has("level") && level > 0) {
             left.add(0, -level, v.label("level"));
         }
@@ -179,7 +179,8 @@ final class BoxTank implements Drawer {
                 Pt from = new Pt(end + r * BACK, -right.height() - r * BACK);
                 Pt to = new Pt(end + y * BACK, -right.height() - y * BACK);
                 Strip.miss(sheet, from, to, 10);
-                Leader.to(sheet, Ink.YOURS, from.towards(to, 0.5), 0, text, 0, 30, -30, 60, -60, 90);
+                double[] out = brief.isNarrow() ? new double[] {150, 120, 165, 100, 180} : new double[] {0, 30, -30, 60, -60, 90};
+                Leader.to(sheet, Ink.YOURS, from.towards(to, 0.5), 0, text, out);
                 Aligned.add(sheet, Ink.YOURS, new Pt(end, 0), new Pt(end + y * BACK, -y * BACK), -1, 2, brief.yoursLabel("width"));
             }
             default -> {

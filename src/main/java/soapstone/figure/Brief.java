@@ -1,6 +1,6 @@
 package soapstone.figure;
 
-import java.util.Optional;
+import java.util.List;
 import soapstone.quantity.UnitSystem;
 
 /**
@@ -17,10 +17,6 @@ record Brief(Values right, Values yours, Words words, int width) {
         return yours != null;
     }
 
-    Optional<Values> theirs() {
-        return Optional.ofNullable(yours);
-    }
-
     UnitSystem system() {
         return right.system();
     }
@@ -29,8 +25,13 @@ record Brief(Values right, Values yours, Words words, int width) {
         return width < 500;
     }
 
-    Brief withoutYours() {
-        return new Brief(right, null, words, width);
+    /** The same with long texts set apart from the drawing. */
+    Brief with(Tabulated apart) {
+        return new Brief(right.with(apart), yours == null ? null : yours.with(apart), words, width);
+    }
+
+    Tabulated tabulated() {
+        return Tabulated.of(yours == null ? List.of(right) : List.of(right, yours));
     }
 
     String say(String key, Object... with) {

@@ -101,9 +101,9 @@ final class Elevation implements Drawer {
         double top = at[0];
         double bottom = at[1];
         double height = at[2];
-        new Across(sheet, -height, true, Ink.RIGHT, 0).add(-top, top, round(v.label(upper())));
+        new Across(sheet, -height, true, Ink.RIGHT, 0).add(-top, top, Labels.diameter(v.label(upper())));
         if (tub && bottom > 0) {
-            new Across(sheet, 0, false, Ink.RIGHT, 0).add(-bottom, bottom, round(v.label("bottom")));
+            new Across(sheet, 0, false, Ink.RIGHT, 0).add(-bottom, bottom, Labels.diameter(v.label("bottom")));
         }
         double edge = -Math.max(top, bottom);
         Upright left = new Upright(sheet, edge, true, Ink.RIGHT);
@@ -111,9 +111,5 @@ final class Elevation implements Drawer {
             left.add(0, -at[3], -at[4], v.label("level"));
         }
         left.add(0, -height, -Math.min(top, bottom), v.label("height"));
-    }
-
-    private static Label round(Label label) {
-        return label.isEmpty() ? label : label.isFramed() ? Label.text("Ø").then(label) : Label.text("Ø ").then(label);
     }
 }

@@ -174,6 +174,8 @@ final class EnglishWords {
         w.put("nest.sheet_length", "Sheet length");
         w.put("nest.sheet_width", "Sheet width");
         w.put("nest.part_length", "Part, along the sheet");
+        w.put("nest.along", "Parts along the sheet");
+        w.put("nest.across", "Parts across the sheet");
         w.put("nest.part_width", "Part, across the sheet");
     }
 }

@@ -94,7 +94,7 @@ final class EvenGaps implements Drawer {
         Values v = brief.right();
         double most = brief.isNarrow() ? 190 : 230;
         double scale = isTank() ? Math.min(room / v.at(names.whole), most / v.at("height")) : room / v.at(names.whole);
-        double height = isTank() ? Math.max(20, v.at("height") * scale) : brief.isNarrow() ? 60 : 80;
+        double height = isTank() ? v.at("height") * scale : brief.isNarrow() ? 60 : 80;
         Box whole = new Box(0, 0, v.at(names.whole) * scale, height);
         Series series = Series.of(v.count("count"), (v.at(names.width) + v.at(names.gap)) * scale, v.isAsked("count"));
         ends(sheet, whole);
@@ -156,15 +156,11 @@ final class EvenGaps implements Drawer {
         double gapRight = left(v, series.indices()[Math.max(0, pair - 1)]) * scale;
         above.add(gapRight - v.at(names.gap) * scale, gapRight, v.label(names.gap));
         Box bar = bar(v, series.indices()[Math.min(pair + 1, Math.max(0, series.indices().length - 1))], scale, whole);
-        above.add(bar.left(), bar.right(), times(v.label("count"), v.label(names.width)));
+        above.add(bar.left(), bar.right(), Labels.times(v.label("count"), v.label(names.width)));
         above.add(0, whole.right(), v.label(names.whole));
         if (isTank()) {
             new Upright(sheet, 0, true, Ink.RIGHT).add(whole.top(), whole.bottom(), v.label("height"));
         }
-    }
-
-    private static Label times(Label count, Label each) {
-        return count.isEmpty() || each.isEmpty() ? each : count.then(count.isFramed() ? "× " : " × ").then(each);
     }
 
     @Override
@@ -214,7 +210,7 @@ final class EvenGaps implements Drawer {
         if (brief.differs(names.gap)) {
             below.add(bar.left() - v.at(names.gap) * scale, bar.left(), brief.yoursLabel(names.gap));
         }
-        Label each = times(v.label("count"), v.label(names.width));
+        Label each = Labels.times(v.label("count"), v.label(names.width));
         if (!each.isEmpty() && (brief.differs(names.width) || brief.differs("count"))) {
             below.add(bar.left(), bar.right(), Label.text(brief.say("yours") + " ").then(each));
         }

@@ -13,6 +13,8 @@ public final class FigureKinds {
     private static final int WIDE = 720;
     private static final int NARROW = 340;
     private static final double MARGIN = 4;
+    private static final double SLACK = 0.3;
+    private static final double TALLEST = 2400;
     private static final int MOST_CHARACTERS = 60_000;
 
     private static final Map<String, Drawer> DRAWERS = drawers();
@@ -133,10 +135,12 @@ public final class FigureKinds {
 
     private static Optional<String> svg(Brief brief, Drawer drawer, List<Label> extra, Text text) {
         Sheet sheet = new Layout(brief, drawer, extra).sheet();
-        if (!sheet.isFinite() || !sheet.bounds().isFinite()) {
+        Box all = sheet.bounds();
+        boolean inside = all.left() >= -SLACK && all.right() <= brief.width() + SLACK && all.bottom() < TALLEST;
+        if (!sheet.isFinite() || !all.isFinite() || !inside) {
             return Optional.empty();
         }
-        int height = (int) Math.ceil(sheet.bounds().bottom() + MARGIN);
+        int height = (int) Math.ceil(all.bottom() + MARGIN);
         String svg = Svg.write(sheet, brief.width(), height, text.id(), text.layout(), text.title(), text.desc());
         return svg.length() <= MOST_CHARACTERS ? Optional.of(svg) : Optional.empty();
     }

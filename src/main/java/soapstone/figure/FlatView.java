@@ -91,31 +91,24 @@ final class FlatView {
     }
 
     private static void dimensions(Values v, Sheet sheet, double[] bends, double room, double scale) {
-        double top = 0;
-        Across above = new Across(sheet, 0, true, Ink.RIGHT, room / 2);
+        boolean stacked = bends.length == 1 || !v.isAsked("bends") && bends.length <= MOST_STACKED;
+        Across above = new Across(sheet, stacked ? 0 : many(v, sheet, bends, room), true, Ink.RIGHT, room / 2);
         if (v.has("zone") && bends.length > 0) {
             double x = bends[bends.length / 2];
             double half = v.at("zone") * scale / 2;
-            above.add(x - half, x + half, v.label("zone"));
+            above.add(x - half, x + half, 0, v.label("zone"));
         }
-        if (v.isAsked("bends")) {
-            if (bends.length == 1) {
-                above.add(0, bends[0], v.label("bends"));
-            } else {
-                top = Running.draw(sheet, bends, -4, sheet.bounds().top() - 24, v.label("bends"));
-            }
-        } else if (bends.length <= MOST_STACKED) {
-            for (int i = 0; i < bends.length; i++) {
-                above.add(0, bends[i], v.label("bends", i));
-            }
-        } else {
-            top = many(v, sheet, bends, room);
+        for (int i = 0; i < bends.length && stacked; i++) {
+            above.add(0, bends[i], v.label("bends", i));
         }
-        Across last = top < 0 ? new Across(sheet, top, true, Ink.RIGHT, room / 2) : above;
-        last.add(0, room, 0, v.label("width"));
+        above.add(0, room, 0, v.label("width"));
     }
 
+    /** Dimensions for many bend lines: running ones where they can be read, else a table; gives the top of it. */
     private static double many(Values v, Sheet sheet, double[] bends, double room) {
+        if (v.isAsked("bends")) {
+            return Running.draw(sheet, bends, -4, -24, v.label("bends"));
+        }
         List<Double> places = new ArrayList<>();
         List<Label> labels = new ArrayList<>();
         for (int i = 0; i < bends.length; i++) {
@@ -127,7 +120,9 @@ final class FlatView {
         if (rising && ordinates.isReadable()) {
             return ordinates.draw(sheet, 0, 0);
         }
-        Table.draw(sheet, labels, room, sheet.bounds().bottom() + 16);
+        if (v.isTold("bends")) {
+            Table.draw(sheet, labels, room, sheet.bounds().bottom() + 16);
+        }
         return 0;
     }
 

@@ -66,12 +66,9 @@ final class HoleRow implements Drawer {
     }
 
     private static Label holes(Brief brief) {
-        Label each = brief.right().label("diameter");
+        Label each = Labels.diameter(brief.right().label("diameter"));
         Label count = brief.right().label("count");
-        if (count.isEmpty()) {
-            return each.isEmpty() ? Label.NONE : Label.text("Ø ").then(each);
-        }
-        return each.isEmpty() ? count.then(" " + brief.say("hole-row.holes")) : count.then(" × Ø ").then(each);
+        return each.isEmpty() && !count.isEmpty() ? count.then(" " + brief.say("hole-row.holes")) : Labels.times(count, each);
     }
 
     @Override
@@ -89,7 +86,9 @@ final class HoleRow implements Drawer {
             drawYours(brief, sheet, row, radius);
         } else if (row.series().indices().length > 1) {
             Pt hole = new Pt(row.x(row.series().indices()[1]), row.middle());
-            Leader.to(sheet, Ink.RIGHT, hole, radius, holes(brief), 305, 235, 290, 250);
+            if (!Leader.to(sheet, Ink.RIGHT, hole, radius, holes(brief), 305, 290)) {
+                Leader.to(sheet, Ink.RIGHT, hole, radius, holes(brief), 235, 250);
+            }
         }
     }
 

@@ -11,6 +11,10 @@ final class Layout {
     private static final double LINE = 19;
     private static final double LEAST_ROOM = 24;
     private static final double STEP = 5;
+    private static final double SLACK = 0.5;
+    /** Below this share of the width a part is small, and letters are tried in place of long values. */
+    private static final double SMALL = 0.5;
+    private static final double WORTH_LETTERS = 1.5;
     private static final double SAMPLE = 40;
 
     private final Brief brief;
@@ -24,41 +28,86 @@ final class Layout {
         this.extra = extra;
     }
 
-    /** The finished sheet, with its upper left corner at 0, 0; its height is that of its bounds plus the margin. */
+    /**
+     * The finished sheet, with its upper left corner at 0, 0; its height is that of its bounds plus the margin. Not all of
+     * it is inside the width when nothing fits.
+     */
     Sheet sheet() {
-        Sheet body = body();
+        Fitted plain = body(brief);
+        Tabulated apart = brief.tabulated();
+        Fitted best = plain;
+        List<Label> listed = List.of();
+        if (plain.room < most() * SMALL && !apart.letters().isEmpty()) {
+            Fitted lettered = body(brief.with(apart));
+            if (lettered.room > plain.room * WORTH_LETTERS || !plain.fits && lettered.fits) {
+                best = lettered;
+                listed = apart.lines();
+            }
+        }
+        return finished(best, listed);
+    }
+
+    private Sheet finished(Fitted body, List<Label> listed) {
         Sheet all = new Sheet();
-        Box b = body.bounds();
-        all.add(body, (brief.width() - b.width()) / 2 - b.left(), MARGIN - b.top());
+        Box b = body.sheet.bounds();
+        all.add(body.sheet, (brief.width() - b.width()) / 2 - b.left(), MARGIN - b.top());
         double y = MARGIN + b.height() + BETWEEN;
+        for (Label note : listed) {
+            y = note(all, note, Lettering.NOTE, y);
+        }
         for (Label note : drawer.notes(brief)) {
             y = note(all, note, Lettering.NOTE, y);
         }
         for (Label note : extra) {
             y = note(all, note, Lettering.YOURS_NOTE, y);
         }
-        if (!body.shapes(Pen.PHANTOM).isEmpty() || !body.shapes(Pen.YOURS_MARK).isEmpty()) {
+        if (!body.sheet.shapes(Pen.PHANTOM).isEmpty() || !body.sheet.shapes(Pen.YOURS_MARK).isEmpty()) {
             legend(all, y);
         }
         return all;
     }
 
+    /** A drawing without its notes, and the room for the part that it was drawn with. */
+    private record Fitted(Sheet sheet, double room, boolean fits) {}
+
+    private double most() {
+        return brief.width() - 2 * MARGIN;
+    }
+
     /**
-     * The largest drawing that fits, found by shrinking the part in small steps: with every size lettering finds other
-     * places, so what is too wide cannot be taken off at once.
+     * The largest drawing that fits. Mostly it is enough to take off what is too wide. Where that would cost much of the
+     * part, it is shrunk in small steps: with every size lettering finds other places.
      */
-    private Sheet body() {
-        double most = brief.width() - 2 * MARGIN;
-        double room = most;
-        while (true) {
-            Sheet sheet = new Sheet();
-            drawer.draw(brief, sheet, room);
-            double over = sheet.bounds().width() - most;
-            if (!(over > 0.5) || room <= LEAST_ROOM) {
-                return sheet;
-            }
-            room = Math.max(LEAST_ROOM, room - Math.max(STEP, over / 5));
+    private Fitted body(Brief from) {
+        Fitted full = at(from, most());
+        if (full.fits) {
+            return full;
         }
+        double over = over(full.sheet);
+        if (over < most() / 4) {
+            Fitted once = at(from, most() - over);
+            if (once.fits) {
+                return once;
+            }
+        }
+        double room = most() - STEP;
+        while (true) {
+            Fitted f = at(from, room);
+            if (f.fits || room <= LEAST_ROOM) {
+                return f;
+            }
+            room = Math.max(LEAST_ROOM, room - Math.max(STEP, over(f.sheet) / 4));
+        }
+    }
+
+    private Fitted at(Brief from, double room) {
+        Sheet sheet = new Sheet();
+        drawer.draw(from, sheet, room);
+        return new Fitted(sheet, room, over(sheet) <= SLACK);
+    }
+
+    private double over(Sheet sheet) {
+        return sheet.bounds().width() - most();
     }
 
     /** Sets a note in as many lines as it takes; gives the y of the next line's top. */

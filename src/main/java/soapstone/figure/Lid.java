@@ -39,9 +39,7 @@ final class Lid implements Drawer {
         sheet.circle(Pen.VISIBLE, center, radius, "part");
         sheet.line(Pen.CENTER, -radius - 8, 0, radius + 8, 0);
         sheet.line(Pen.CENTER, 0, -radius - 8, 0, radius + 8);
-        Label across = v.label("diameter");
-        new Across(sheet, -radius, true, Ink.RIGHT, 0).add(-radius, radius, -2, across.isEmpty() ? across
-                : across.isFramed() ? Label.text("Ø").then(across) : Label.text("Ø ").then(across));
+        new Across(sheet, -radius, true, Ink.RIGHT, 0).add(-radius, radius, -2, Labels.diameter(v.label("diameter")));
         double left = radius + BETWEEN;
         sheet.plate(Pen.SECTION, new Box(left, -radius, left + EDGE, radius), "edge");
         if (v.has("pressure")) {

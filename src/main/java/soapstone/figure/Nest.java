@@ -33,7 +33,7 @@ final class Nest implements Drawer {
         t.say("nest.is").value(v, "sheet_length", "nest.sheet_length").value(v, "sheet_width", "nest.sheet_width")
                 .value(v, "part_length", "nest.part_length").value(v, "part_width", "nest.part_width");
         if (!one(v).isEmpty()) {
-            t.sentence(one(v).spoken() + ".");
+            t.value(v, "along", "nest.along").value(v, "across", "nest.across");
         }
     }
 

@@ -7,6 +7,8 @@ import java.util.List;
 final class Path {
 
     private static final int ARC_POINTS = 16;
+    /** A smaller curve is a corner; written with two decimals it might have no radius at all. */
+    private static final double LEAST_RADIUS = 0.05;
 
     private enum Step { MOVE, LINE, ARC, CLOSE }
 
@@ -49,6 +51,9 @@ final class Path {
     /** Goes on along a circle from one direction to another; counterclockwise when {@code to} is the greater. */
     Path arcAround(Pt center, double radius, double from, double to) {
         double turn = to - from;
+        if (radius < LEAST_RADIUS || Math.abs(Math.toRadians(turn)) * radius < LEAST_RADIUS) {
+            return lineTo(center.polar(radius, to));
+        }
         int pieces = Math.max(1, (int) Math.ceil(Math.abs(turn) / 170));
         for (int i = 1; i <= pieces; i++) {
             Pt end = center.polar(radius, from + turn * i / pieces);

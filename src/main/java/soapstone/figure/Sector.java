@@ -57,13 +57,9 @@ final class Sector implements Drawer {
         Pt apex = new Pt(0, 0);
         double arc = at[1] > 60 ? at[1] * 0.6 : at[1] > 0 ? at[1] + (at[0] - at[1]) * 0.3 : at[0] * 0.35;
         AngleMark.draw(sheet, Ink.RIGHT, apex, arc, new double[] {at[2], at[3]}, 0, v.label("angle"));
-        Aligned.add(sheet, Ink.RIGHT, apex, apex.polar(at[0], at[2]), -1, 0, radius(v.label("outer")));
+        Aligned.add(sheet, Ink.RIGHT, apex, apex.polar(at[0], at[2]), -1, 0, Labels.radius(v.label("outer")));
         if (at[1] > 0) {
-            Aligned.add(sheet, Ink.RIGHT, apex, apex.polar(at[1], at[3]), 1, 0, radius(v.label("inner")));
+            Aligned.add(sheet, Ink.RIGHT, apex, apex.polar(at[1], at[3]), 1, 0, Labels.radius(v.label("inner")));
         }
-    }
-
-    private static Label radius(Label label) {
-        return label.isEmpty() ? label : label.isFramed() ? Label.text("R").then(label) : Label.text("R ").then(label);
     }
 }

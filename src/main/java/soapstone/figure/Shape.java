@@ -49,7 +49,7 @@ sealed interface Shape {
 
     /** A full circle. */
     record Ring(Pen pen, Pt center, double radius, String role) implements Shape {
-        private static final int SIDES = 16;
+        private static final int SIDES = 12;
 
         @Override
         public Box bounds() {

@@ -15,16 +15,18 @@ final class Sheet {
     private static final double MASK = 2;
     private static final double CLEAR = 1.5;
     private static final double CLEAR_OF_THICK = 4;
+    private static final double BETWEEN_LINES = 9;
 
     private final Map<Pen, List<Shape>> layers = new EnumMap<>(Pen.class);
     private final List<Box> lettered = new ArrayList<>();
     private final List<Box> kept = new ArrayList<>();
-    private final List<Pt[]> thick = new ArrayList<>();
+    private final List<Piece> thick = new ArrayList<>();
+    private final List<Piece> keptLines = new ArrayList<>();
 
     void draw(Shape shape) {
         layers.computeIfAbsent(shape.pen(), p -> new ArrayList<>()).add(shape);
         if (shape.pen().isThick()) {
-            thick.addAll(shape.pieces());
+            shape.pieces().forEach(p -> thick.add(Piece.of(p[0], p[1])));
         }
     }
 
@@ -107,9 +109,48 @@ final class Sheet {
     /** No lettering, no kept place and no thick line in the box. */
     boolean isFree(Box box) {
         Box b = box.grown(CLEAR);
-        Box wide = box.grown(CLEAR_OF_THICK);
-        return lettered.stream().noneMatch(t -> t.overlaps(b.grown(1))) && kept.stream().noneMatch(k -> k.overlaps(b))
-                && thick.stream().noneMatch(p -> wide.isCrossedBy(p[0], p[1]));
+        return !any(lettered, box.grown(CLEAR + 1)) && !any(kept, b) && !crossed(keptLines, b)
+                && !crossed(thick, box.grown(CLEAR_OF_THICK));
+    }
+
+    private static boolean any(List<Box> boxes, Box box) {
+        for (Box other : boxes) {
+            if (other.overlaps(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean crossed(List<Piece> pieces, Box box) {
+        for (Piece p : pieces) {
+            if (p.crosses(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a dimension line can run there: clear of lettering, kept places, thick lines and other such lines. */
+    boolean isFreeLine(Pt from, Pt to) {
+        Piece line = Piece.of(from, to);
+        for (Box b : lettered) {
+            if (line.crosses(b.grown(CLEAR + 1))) {
+                return false;
+            }
+        }
+        for (Box b : kept) {
+            if (line.crosses(b.grown(CLEAR))) {
+                return false;
+            }
+        }
+        return keptLines.stream().noneMatch(p -> p.isNear(line, BETWEEN_LINES))
+                && thick.stream().noneMatch(p -> p.isNear(line, CLEAR_OF_THICK + 1));
+    }
+
+    /** Keeps later lettering and lines off a dimension line. */
+    void keepLine(Pt from, Pt to) {
+        keptLines.add(Piece.of(from, to));
     }
 
     /** Keeps later lettering out of a box. */
@@ -122,6 +163,7 @@ final class Sheet {
         other.layers.values().forEach(l -> l.forEach(s -> draw(s.moved(dx, dy))));
         other.lettered.forEach(b -> lettered.add(b.moved(dx, dy)));
         other.kept.forEach(b -> kept.add(b.moved(dx, dy)));
+        other.keptLines.forEach(p -> keptLines.add(Piece.of(p.a().plus(dx, dy), p.b().plus(dx, dy))));
     }
 
     List<Shape> shapes(Pen pen) {

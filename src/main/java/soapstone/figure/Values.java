@@ -10,9 +10,26 @@ final class Values {
     private static final int MOST_OF_A_COUNT = 100_000;
 
     private final FigureInput input;
+    private final Tabulated tabulated;
 
     Values(FigureInput input) {
+        this(input, Tabulated.NOTHING);
+    }
+
+    private Values(FigureInput input, Tabulated tabulated) {
         this.input = input;
+        this.tabulated = tabulated;
+    }
+
+    /** The same values with long texts set apart. */
+    Values with(Tabulated apart) {
+        return new Values(input, apart);
+    }
+
+    /** The printed texts of all single values that are not asked. */
+    List<String> singleTexts() {
+        return input.values().values().stream().filter(v -> !v.isAsked() && v.amounts().length == 1 && v.texts().length == 1)
+                .map(v -> Svg.clean(v.texts()[0])).toList();
     }
 
     UnitSystem system() {
@@ -83,7 +100,7 @@ final class Values {
         if (v.isAsked()) {
             return Label.letter(v.letter());
         }
-        return index < v.texts().length ? Label.text(v.texts()[index]) : Label.NONE;
+        return index < v.texts().length ? Label.text(tabulated.shown(Svg.clean(v.texts()[index]))) : Label.NONE;
     }
 
     /** Whether something can be printed for it. */

@@ -27,6 +27,8 @@ import soapstone.variant.Variant;
 public final class Marker {
 
     private static final int MOST_FITS = 3;
+    /** The digits that somebody rounded away are those that would have told slips apart: a few more may be meant. */
+    private static final int MOST_ROUNDED_FITS = 5;
     private static final int MOST_RUNS = 6;
     /** Pairs are not named where chance alone would name more than this share of random answers. */
     private static final double MOST_LUCK = 0.02;
@@ -216,7 +218,7 @@ public final class Marker {
     /** Right with the student's own earlier answers, as typed or as the slip behind them would give them. */
     private Finding carried(Answer answer) {
         if (!anyWrong) {
-            return isRounded(answer) ? rounded() : null;
+            return null;
         }
         for (Run run : slipsSoFar) {
             if (fitsWith(answer, run.change(), Compare.Window.WITHIN) || isCoarse(answer, run.change())) {
@@ -231,6 +233,7 @@ public final class Marker {
         return isNextMark(answer) ? rounded() : null;
     }
 
+    /** Right with the earlier right answers put in as they were rounded. */
     private boolean isRounded(Answer answer) {
         return !allTyped.isEmpty() && fitsWith(answer, allTyped, Compare.Window.WITHIN);
     }
@@ -291,6 +294,9 @@ public final class Marker {
         if (fits.isEmpty() && measured) {
             fits = mechanical.stoppedEarly(asked, answer.compare());
         }
+        if (fits.isEmpty() && !anyWrong && isRounded(answer)) {
+            return rounded();
+        }
         if (fits.isEmpty() && measured) {
             fits = mechanical.roundedEarly(asked, answer.compare());
         }
@@ -303,7 +309,23 @@ public final class Marker {
         if (fits.isEmpty() || ask.kind() == Ask.Kind.CHOICE && !isDistinctChoice(ask, fits)) {
             return null;
         }
-        return fits.size() > MOST_FITS ? UNEXPLAINED : named(fits);
+        int most = answer.compare().isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
+        if (fits.size() > most) {
+            return UNEXPLAINED;
+        }
+        return isCounted(fits) ? new Finding(Verdict.CARRIED, fits, families(fits), Message.of("mark.carried")) : named(fits);
+    }
+
+    /** Whether a slip that fits stands behind an earlier answer already: it is counted once, however many asks it spoils. */
+    private boolean isCounted(List<Fit> fits) {
+        for (Run run : slipsSoFar) {
+            for (Fit before : run.fits()) {
+                if (before.isSingle() && fits.stream().anyMatch(f -> f.isSingle() && f.name().equals(before.name()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean isDistinctChoice(Ask ask, List<Fit> fits) {
@@ -322,7 +344,7 @@ public final class Marker {
         Compare compare = answer.compare();
         if (answer.ask().to() > 0 && compare.isRoundedCoarser() && !compare.fits(right, Compare.Window.FIGURES)) {
             List<Fit> fits = singles(answer, Compare.Window.FIGURES);
-            if (fits.size() <= MOST_FITS) {
+            if (!fits.isEmpty()) {
                 return fits;
             }
         }

@@ -81,17 +81,12 @@ public final class Naming {
         named(variant, o, asked, misses);
         if (o.ask().kind() == Ask.Kind.QUANTITY) {
             String figures = Written.threeFigures(model, o.ask(), o.theirs().number(o.ask().slot()));
-            // Where the right answer rounds to the same figures, nobody could tell: that is near, not a slip.
-            String right = Written.threeFigures(model, o.ask(), variant.right().number(o.ask().slot()));
-            if (!figures.equals(asked) && !figures.equals(right) && !isRightByLuck(variant, o.ask(), figures)) {
+            // Where the right answer lies within that rounding, nobody could tell: that is near or right, not a slip.
+            boolean couldBeRight = Written.isWithinFigures(model, o.ask(), figures, variant.right().number(o.ask().slot()));
+            if (!figures.equals(asked) && !couldBeRight) {
                 named(variant, o, figures, misses);
             }
         }
-    }
-
-    /** Rounding to three figures can carry a wrong answer into the tolerance of the right one. */
-    private static boolean isRightByLuck(Variant variant, Ask ask, String figures) {
-        return FalseNames.mark(variant, ask, Written.read(variant.model(), ask, figures)).verdict().isRight();
     }
 
     private static void named(Variant variant, Variant.Outcome o, String text, List<Miss> misses) {

@@ -52,6 +52,16 @@ public final class Written {
         return ShopPrinter.number(Rounding.halfUp(amount, step), Show.decimal(step), POINT);
     }
 
+    /** Whether an amount could have been rounded to a text of three figures, or is right within the tolerance. */
+    static boolean isWithinFigures(Model model, Ask ask, String text, double base) {
+        if (!(read(model, ask, text).reading() instanceof soapstone.quantity.Reading.One one)) {
+            return false;
+        }
+        double half = Math.pow(10, Math.floor(Math.log10(Math.abs(one.amount())) + 1e-9) - 2) / 2;
+        double reach = Math.abs(ask.unit().toBase(half, model.system()) - ask.unit().toBase(0, model.system()));
+        return Math.abs(one.base() - base) <= Math.max(reach, ask.within()) * (1 + 1e-6);
+    }
+
     public static Typed read(Model model, Ask ask, String text) {
         return AnswerReader.read(model, ask, text, POINT);
     }

@@ -21,6 +21,11 @@ public final class Issues {
         add(rule, place, what, "");
     }
 
+    /** Takes the issues of another reading over. */
+    public void addAll(Issues others) {
+        others.found.forEach(i -> add(i.rule(), i.place(), i.found(), i.fits()));
+    }
+
     public boolean isEmpty() {
         return found.isEmpty();
     }

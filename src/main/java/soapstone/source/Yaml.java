@@ -28,9 +28,13 @@ public final class Yaml {
     private final Source source;
     private final Issues issues;
 
+    /** Whether a character counted by a mark is one of the text: only signs beyond the usual planes are two. */
+    private final boolean single;
+
     private Yaml(Source source, Issues issues) {
         this.source = source;
         this.issues = issues;
+        this.single = source.text().codePointCount(0, source.text().length()) == source.text().length();
     }
 
     /** The mapping that a file holds; empty, with an issue, when it holds none. */
@@ -111,11 +115,18 @@ public final class Yaml {
     }
 
     private String span(Node node) {
-        int start = node.getStartMark().map(Mark::getIndex).orElse(0);
-        int end = node.getEndMark().map(Mark::getIndex).orElse(0);
-        int length = source.text().codePointCount(0, source.text().length());
-        return start < end && end <= length
-                ? source.text().substring(source.text().offsetByCodePoints(0, start), source.text().offsetByCodePoints(0, end)) : "";
+        int start = node.getStartMark().map(m -> offset(m.getIndex())).orElse(0);
+        int end = node.getEndMark().map(m -> offset(m.getIndex())).orElse(0);
+        return start < end ? source.text().substring(start, end) : "";
+    }
+
+    /** Marks count characters; a text counts the one or two parts of each. */
+    private int offset(int mark) {
+        String text = source.text();
+        if (single) {
+            return Math.min(mark, text.length());
+        }
+        return mark >= text.codePointCount(0, text.length()) ? text.length() : text.offsetByCodePoints(0, mark);
     }
 
     /** A value that may be a text, a list or a mapping; what it is not is told as an issue. */

@@ -23,6 +23,8 @@ public final class Drawer {
 
     /** How many draws are tried in all. */
     public static final int MOST_TRIES = 600;
+    /** A mark names at most so many slips. */
+    private static final int MOST_ALIKE = 3;
     /** The stream that says which draws are passed over; no given can have this name. */
     private static final long PASSED_OVER = Draw.hash("passed over");
 
@@ -88,7 +90,7 @@ public final class Drawer {
                 return "too near: " + model.slips().get(i).name();
             }
         }
-        return null;
+        return alike(MOST_ALIKE) ? "more than " + MOST_ALIKE + " slips give one number" : null;
     }
 
     /** The values of the last try. */
@@ -162,15 +164,23 @@ public final class Drawer {
 
     /** Whether in the last try slips of two families, both seen, give one number at some ask. */
     private boolean areAlike() {
+        return alike(1);
+    }
+
+    /** Whether at some ask more than so many slips give one number; of a single one, only with another family's. */
+    private boolean alike(int most) {
         for (int k = 0; k < seen.length; k++) {
             Ask ask = model.asks().get(k);
             // An answer rounded as asked stands within one naming window of its slip, and so within two of another's.
             double windows = 2 * Math.min(ask.within(), ask.to() / 2) + Answers.slack(ask);
             for (int i = 0; i < seen[k].length; i++) {
-                for (int j = 0; j < i; j++) {
-                    if (Math.abs(seen[k][i] - seen[k][j]) <= windows && isOfInterest(model.slips().get(i), model.slips().get(j))) {
-                        return true;
-                    }
+                int same = 1;
+                for (int j = 0; j < seen[k].length; j++) {
+                    boolean counts = j != i && (most > 1 || isOfInterest(model.slips().get(i), model.slips().get(j)));
+                    same += counts && Math.abs(seen[k][i] - seen[k][j]) <= windows ? 1 : 0;
+                }
+                if (same > most) {
+                    return true;
                 }
             }
         }

@@ -97,12 +97,18 @@ public final class Writing {
         return part.strength() >= least ? part.text() : "(" + part.text() + ")";
     }
 
+    /** Behind an operator; two signs never stand side by side. */
+    private String behind(Node node, int least) {
+        String text = bracket(node, least);
+        return text.startsWith("−") ? "(" + text + ")" : text;
+    }
+
     private Part pair(Node.Pair p) {
         return switch (p.sign()) {
-            case "+" -> new Part(bracket(p.left(), SUM) + " + " + bracket(p.right(), SUM), SUM);
-            case "-" -> new Part(bracket(p.left(), SUM) + " − " + bracket(p.right(), PRODUCT), SUM);
-            case "*" -> new Part(bracket(p.left(), PRODUCT) + " × " + bracket(p.right(), PRODUCT), PRODUCT);
-            case "/" -> new Part(bracket(p.left(), PRODUCT) + " ÷ " + bracket(p.right(), PRODUCT + 1), PRODUCT);
+            case "+" -> new Part(bracket(p.left(), SUM) + " + " + behind(p.right(), SUM), SUM);
+            case "-" -> new Part(bracket(p.left(), SUM) + " − " + behind(p.right(), PRODUCT), SUM);
+            case "*" -> new Part(bracket(p.left(), PRODUCT) + " × " + behind(p.right(), PRODUCT), PRODUCT);
+            case "/" -> new Part(bracket(p.left(), PRODUCT) + " ÷ " + behind(p.right(), PRODUCT + 1), PRODUCT);
             case "^" -> power(p);
             case "and", "or" -> new Part(bracket(p.left(), SUM) + " " + p.sign() + " " + bracket(p.right(), SUM), 3);
             default -> new Part(bracket(p.left(), SUM) + " " + comparison(p.sign()) + " " + bracket(p.right(), SUM), 5);
@@ -120,10 +126,9 @@ public final class Writing {
     }
 
     private Part power(Node.Pair p) {
-        String plain = part(p.left()).text();
-        boolean spaced = plain.contains(" ") || plain.contains("\u00a0");
-        boolean bracketed = p.left() instanceof Node.Name && plain.startsWith("(");
-        String base = spaced && !bracketed ? "(" + plain + ")" : bracket(p.left(), ATOM);
+        Part left = part(p.left());
+        boolean open = (left.text().contains(" ") || left.text().contains("\u00a0")) && !isBracket(left.text());
+        String base = open ? "(" + left.text() + ")" : bracket(p.left(), ATOM);
         String exponent = part(p.right()).text();
         String raised = switch (exponent) {
             case "2" -> "²";
@@ -132,6 +137,11 @@ public final class Writing {
             default -> "^" + bracket(p.right(), ATOM);
         };
         return new Part(base + raised, POWER);
+    }
+
+    /** Whether one bracket holds the whole text. */
+    private static boolean isBracket(String text) {
+        return text.startsWith("(") && text.indexOf(')') == text.length() - 1;
     }
 
     private Part call(Node.Call c) {
@@ -151,8 +161,10 @@ public final class Writing {
             case "min" -> new Part("the smallest of " + String.join(", ", w.stream().map(this::write).toList()), 1);
             case "max" -> new Part("the largest of " + String.join(", ", w.stream().map(this::write).toList()), 1);
             case "if" -> branch(w);
-            case "each" -> new Part(write(w.get(3)) + ", for " + words(w.get(0)) + " = " + write(w.get(1)) + " to " + write(w.get(2)), 1);
             case "marks" -> new Part(write(w.get(0)) + ", then every " + write(w.get(1)) + ", " + write(w.get(2)) + " in all", 1);
+            case "each" -> new Part(write(w.get(3)) + " for each " + words(w.get(0)) + " from " + write(w.get(1)) + " to " + write(w.get(2)), 1);
+            case "list" -> new Part(String.join("; ", w.stream().map(this::write).toList()), 1);
+            case "next_row" -> new Part(row(w.get(1), w.get(2)), 1);
             case "solve" -> new Part("the " + words(w.get(0)) + " for which " + equation(w), 1);
             case "at_least" -> new Part("the next size up from " + write(w.get(1)), 1);
             case "at_most" -> new Part("the next size down from " + write(w.get(1)), 1);
@@ -164,14 +176,22 @@ public final class Writing {
     private Part branch(List<Node> w) {
         if (!symbols && w.get(0) instanceof Node.Pair p && p.left() instanceof Node.Name name && p.right() instanceof Node.Label label
                 && (p.sign().equals("==") || p.sign().equals("!="))) {
-            boolean equal = names.apply(name.name()).equals(label.text());
-            return part(w.get(equal == p.sign().equals("==") ? 1 : 2));
+            String value = names.apply(name.name());
+            if (!value.equals(words(name))) {
+                return part(w.get(value.equals(label.text()) == p.sign().equals("==") ? 1 : 2));
+            }
         }
         return new Part("if " + write(w.get(0)) + ": " + write(w.get(1)) + ", else " + write(w.get(2)), 1);
     }
 
     private static String words(Node node) {
         return node instanceof Node.Name n ? n.name().replace('_', ' ') : "value";
+    }
+
+    /** The row after or before a key, as far as the file says it in so many words. */
+    private String row(Node key, Node count) {
+        String n = write(count);
+        return "the row " + (n.equals("1") ? "after " : n.equals("−1") ? "before " : n + " below ") + write(key);
     }
 
     private String equation(List<Node> w) {

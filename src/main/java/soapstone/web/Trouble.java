@@ -23,10 +23,6 @@ final class Trouble extends RuntimeException {
         return new Trouble(status, "", usual(status));
     }
 
-    static Trouble saying(int status, String key) {
-        return new Trouble(status, "", Message.of(key));
-    }
-
     /** The address is known, the method is not one of these. */
     static Trouble method(String allow) {
         return new Trouble(405, allow, usual(405));

@@ -13,6 +13,10 @@ final class Inputs {
     private final String kind;
     private final UnitSystem system;
     private final Map<String, FigureValue> values = new LinkedHashMap<>();
+    private Style style = Style.BARE;
+
+    /** How lengths are printed. */
+    enum Style { BARE, UNIT, FEET }
 
     private Inputs(String kind, UnitSystem system) {
         this.kind = kind;
@@ -25,6 +29,11 @@ final class Inputs {
 
     static Inputs of(String kind, UnitSystem system) {
         return new Inputs(kind, system);
+    }
+
+    Inputs style(Style how) {
+        style = how;
+        return this;
     }
 
     Inputs length(String name, double... amounts) {
@@ -58,6 +67,16 @@ final class Inputs {
         return this;
     }
 
+    /** The amounts of a value, none when it is not there. */
+    double[] amounts(String name) {
+        return values.containsKey(name) ? values.get(name).amounts() : new double[0];
+    }
+
+    /** Other amounts in the same unit, printed again, not asked. */
+    Inputs change(String name, double[] amounts) {
+        return put(name, values.get(name).unit(), amounts);
+    }
+
     Inputs without(String name) {
         values.remove(name);
         return this;
@@ -65,7 +84,7 @@ final class Inputs {
 
     /** A copy to change. */
     Inputs copy() {
-        Inputs other = new Inputs(kind, system);
+        Inputs other = new Inputs(kind, system).style(style);
         other.values.putAll(values);
         return other;
     }
@@ -74,9 +93,20 @@ final class Inputs {
         return new FigureInput(kind, values, system);
     }
 
+    private String length(double amount) {
+        if (style == Style.BARE) {
+            return Sizes.length(amount, system);
+        }
+        if (style == Style.UNIT || system == UnitSystem.METRIC || amount < 24) {
+            return Sizes.lengthWithUnit(amount, system);
+        }
+        double feet = Math.floor(amount / 12);
+        return (long) feet + "\u00A0ft\u00A0" + Sizes.lengthWithUnit(amount - 12 * feet, system);
+    }
+
     private String print(double amount, Unit unit) {
         if (unit == Units.INCH || unit == Units.MILLIMETER) {
-            return (amount < 0 ? "−" : "") + Sizes.length(amount, system);
+            return (amount < 0 ? "−" : "") + length(Math.abs(amount));
         }
         if (unit == Units.DEGREE) {
             return (amount < 0 ? "−" : "") + Sizes.degrees(amount);

@@ -1,0 +1,236 @@
+package soapstone.figure;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+/** Reads a drawing back from its SVG, with nothing but the SVG: what is where. */
+final class DrawnSvg {
+
+    private static final Pattern STEP = Pattern.compile("([MLAZ])([^MLAZ]*)");
+    private static final int ARC_POINTS = 24;
+
+    private final Element root;
+    private final String text;
+
+    /** One run of lettering and the box it takes, measured with the table of glyphs. */
+    record Lettered(String group, String text, Box box) {}
+
+    private DrawnSvg(String text, Element root) {
+        this.text = text;
+        this.root = root;
+    }
+
+    /** Fails when the text is not well-formed XML. */
+    static DrawnSvg read(String svg) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setNamespaceAware(true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            Document doc = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+            return new DrawnSvg(svg, doc.getDocumentElement());
+        } catch (Exception e) {
+            throw new AssertionError("not well-formed: " + e.getMessage() + "\n" + svg, e);
+        }
+    }
+
+    String text() {
+        return text;
+    }
+
+    double width() {
+        return Double.parseDouble(root.getAttribute("width"));
+    }
+
+    double height() {
+        return Double.parseDouble(root.getAttribute("height"));
+    }
+
+    String viewBox() {
+        return root.getAttribute("viewBox");
+    }
+
+    String attribute(String name) {
+        return root.getAttribute(name);
+    }
+
+    String content(String element) {
+        return root.getElementsByTagName(element).item(0).getTextContent();
+    }
+
+    String idOf(String element) {
+        return ((Element) root.getElementsByTagName(element).item(0)).getAttribute("id");
+    }
+
+    List<Lettered> lettering() {
+        List<Lettered> all = new ArrayList<>();
+        for (Element t : elements("text")) {
+            String group = group(t);
+            double size = group.matches("note|number|yours-note|yours-number") ? 13 : 14;
+            double width = Glyphs.width(t.getTextContent(), size);
+            double x = number(t, "x");
+            double left = switch (t.getAttribute("text-anchor")) {
+                case "middle" -> x - width / 2;
+                case "end" -> x - width;
+                default -> x;
+            };
+            double y = number(t, "y");
+            all.add(new Lettered(group, t.getTextContent(), new Box(left, y - 0.72 * size, left + width, y + 0.2 * size)));
+        }
+        return all;
+    }
+
+    /** Centers of the circles of that role, from left to right as written. */
+    List<Pt> circles(String role) {
+        return elements("circle").stream().filter(c -> c.getAttribute("class").equals(role))
+                .map(c -> new Pt(number(c, "cx"), number(c, "cy"))).toList();
+    }
+
+    double radius(String role) {
+        return elements("circle").stream().filter(c -> c.getAttribute("class").equals(role)).mapToDouble(c -> number(c, "r"))
+                .findFirst().orElseThrow();
+    }
+
+    List<Box> rectangles(String role) {
+        return elements("rect").stream().filter(r -> r.getAttribute("class").equals(role)).map(DrawnSvg::box).toList();
+    }
+
+    Box rectangle(String role) {
+        return rectangles(role).get(0);
+    }
+
+    /** The bounds of the paths of that role. */
+    List<Box> paths(String role) {
+        return elements("path").stream().filter(p -> p.getAttribute("class").equals(role))
+                .map(p -> bounds(points(p.getAttribute("d")))).toList();
+    }
+
+    private static Box bounds(List<List<Pt>> lines) {
+        Box b = Box.NOTHING;
+        for (List<Pt> line : lines) {
+            for (Pt p : line) {
+                b = b.union(Box.around(p, p));
+            }
+        }
+        return b;
+    }
+
+    /** The bounds of all that is drawn, lettering included, masks left out. */
+    Box extent() {
+        Box b = Box.NOTHING;
+        for (Element e : elements("path")) {
+            b = b.union(bounds(points(e.getAttribute("d"))));
+        }
+        for (Element e : elements("rect")) {
+            b = group(e).equals("mask") ? b : b.union(box(e));
+        }
+        for (Element e : elements("circle")) {
+            Pt c = new Pt(number(e, "cx"), number(e, "cy"));
+            b = b.union(Box.around(c, c).grown(number(e, "r")));
+        }
+        for (Lettered l : lettering()) {
+            b = b.union(l.box());
+        }
+        return b;
+    }
+
+    /** Straight pieces of all lines of these groups. */
+    List<Pt[]> pieces(String groups) {
+        List<Pt[]> out = new ArrayList<>();
+        for (Element e : elements("path")) {
+            if (group(e).matches(groups)) {
+                for (List<Pt> line : points(e.getAttribute("d"))) {
+                    for (int i = 1; i < line.size(); i++) {
+                        out.add(new Pt[] {line.get(i - 1), line.get(i)});
+                    }
+                }
+            }
+        }
+        for (Element e : elements("rect")) {
+            if (group(e).matches(groups)) {
+                out.addAll(new Shape.Plate(Pen.VISIBLE, box(e), "").pieces());
+            }
+        }
+        return out;
+    }
+
+    private List<Element> elements(String name) {
+        NodeList list = root.getElementsByTagName(name);
+        List<Element> all = new ArrayList<>();
+        for (int i = 0; i < list.getLength(); i++) {
+            all.add((Element) list.item(i));
+        }
+        return all;
+    }
+
+    private static String group(Element e) {
+        return ((Element) e.getParentNode()).getAttribute("class");
+    }
+
+    private static Box box(Element rect) {
+        double x = number(rect, "x");
+        double y = number(rect, "y");
+        return new Box(x, y, x + number(rect, "width"), y + number(rect, "height"));
+    }
+
+    private static double number(Element e, String attribute) {
+        return Double.parseDouble(e.getAttribute(attribute));
+    }
+
+    /** The points of a path, arcs divided by the conversion of SVG 1.1, F.6.5 (from endpoints to center). */
+    private static List<List<Pt>> points(String data) {
+        List<List<Pt>> lines = new ArrayList<>();
+        List<Pt> line = new ArrayList<>();
+        Matcher m = STEP.matcher(data);
+        while (m.find()) {
+            double[] n = numbers(m.group(2));
+            switch (m.group(1)) {
+                case "M" -> {
+                    line = new ArrayList<>();
+                    lines.add(line);
+                    line.add(new Pt(n[0], n[1]));
+                }
+                case "L" -> line.add(new Pt(n[0], n[1]));
+                case "A" -> arc(line, n);
+                default -> line.add(line.get(0));
+            }
+        }
+        return lines;
+    }
+
+    private static double[] numbers(String text) {
+        String t = text.trim();
+        return t.isEmpty() ? new double[0] : java.util.Arrays.stream(t.split(" ")).mapToDouble(Double::parseDouble).toArray();
+    }
+
+    private static void arc(List<Pt> line, double[] n) {
+        Pt from = line.get(line.size() - 1);
+        double rx = n[0];
+        double ry = n[1];
+        double x = (from.x() - n[5]) / 2;
+        double y = (from.y() - n[6]) / 2;
+        double over = x * x / (rx * rx) + y * y / (ry * ry);
+        if (over > 1) {
+            rx *= Math.sqrt(over);
+            ry *= Math.sqrt(over);
+        }
+        double under = rx * rx * y * y + ry * ry * x * x;
+        double k = under == 0 ? 0 : Math.sqrt(Math.max(0, (rx * rx * ry * ry - under) / under)) * (n[3] == n[4] ? -1 : 1);
+        double cx = k * rx * y / ry;
+        double cy = -k * ry * x / rx;
+        double a = Math.atan2((y - cy) / ry, (x - cx) / rx);
+        double turn = Math.atan2((-y - cy) / ry, (-x - cx) / rx) - a;
+        turn += n[4] == 1 && turn < 0 ? 2 * Math.PI : n[4] == 0 && turn > 0 ? -2 * Math.PI : 0;
+        for (int i = 1; i <= ARC_POINTS; i++) {
+            double t = a + turn * i / ARC_POINTS;
+            line.add(new Pt(cx + (from.x() + n[5]) / 2 + rx * Math.cos(t), cy + (from.y() + n[6]) / 2 + ry * Math.sin(t)));
+        }
+    }
+}
