@@ -65,14 +65,15 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies)
                 .anyMatch(v -> v != null && Calls.formulas(v, bodies).contains(formula));
     }
 
-    /** The tables that an exercise looks into itself. */
+    /** The tables that an exercise looks into itself; a value of its own may have a table's name. */
     public List<String> tablesOf(Exercise exercise) {
-        return bank.tables().keySet().stream().filter(t -> exercise.us().program().slots().stream().map(Program.Slot::value)
+        Program program = exercise.us().program();
+        return bank.tables().keySet().stream().filter(t -> program.find(t) < 0).filter(t -> program.slots().stream().map(Program.Slot::value)
                 .anyMatch(v -> v != null && Calls.direct(v).contains(t))).toList();
     }
 
     public List<String> tablesOf(Formula formula) {
-        return bank.tables().keySet().stream()
+        return bank.tables().keySet().stream().filter(t -> formula.body().takes().stream().noneMatch(takes -> takes.name().equals(t)))
                 .filter(t -> formula.body().lines().stream().anyMatch(l -> Calls.direct(l.value()).contains(t))).toList();
     }
 }
