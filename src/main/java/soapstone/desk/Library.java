@@ -19,6 +19,9 @@ import soapstone.files.AllCores;
 import soapstone.files.Folder;
 import soapstone.lesson.Course;
 import soapstone.lesson.CourseReader;
+import soapstone.page.Recent;
+import soapstone.page.SheetKey;
+import soapstone.page.SheetView;
 import soapstone.source.Issue;
 
 /**
@@ -30,7 +33,17 @@ import soapstone.source.Issue;
 public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies, Reached reached) {
 
     /** What each exercise reaches, found when it is first asked for: every page asks. */
-    record Reached(Map<String, List<Formula>> formulas, Map<String, List<String>> tables) {}
+    record Reached(Map<String, List<Formula>> formulas, Map<String, List<String>> tables, Recent<SheetAddress, SheetView> sheets) {
+
+        private static final int MOST_SHEETS = 200;
+
+        Reached() {
+            this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new Recent<>(MOST_SHEETS));
+        }
+    }
+
+    /** What a link to a sheet names. */
+    record SheetAddress(String exercise, SheetKey key) {}
 
     private static final String[] BANK_FILES = {".yaml", ".csv"};
     private static final String[] LESSON_FILES = {".md", ".yaml"};
@@ -57,7 +70,7 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies,
     public static Library of(Bank bank, Course course) {
         Map<String, FormulaBody> bodies = new HashMap<>();
         bank.formulas().forEach((name, formula) -> bodies.put(name, formula.body()));
-        return new Library(bank, course, Map.copyOf(bodies), new Reached(new ConcurrentHashMap<>(), new ConcurrentHashMap<>()));
+        return new Library(bank, course, Map.copyOf(bodies), new Reached());
     }
 
     /** The formulas that an exercise's lines call, in the book's order. */
