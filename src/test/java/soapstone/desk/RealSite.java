@@ -113,6 +113,10 @@ final class RealSite implements AutoCloseable {
         return site.submit(bench, form("work", typed, false));
     }
 
+    HtmlPage submit(RealPages.State state) throws IOException {
+        return site.submit(state.path(), form(state.action(), state.typed(), state.action().equals("mark")));
+    }
+
     private static String form(String action, Map<String, String> typed, boolean seen) {
         return "action=" + action + typed.entrySet().stream()
                 .map(e -> field("box-", e) + (seen ? field("seen-", e) : "")).collect(Collectors.joining());
