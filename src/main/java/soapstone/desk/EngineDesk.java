@@ -100,7 +100,8 @@ public final class EngineDesk implements Desk {
     public Optional<SheetView> sheet(String unit, String id, SheetKey key) {
         Library library = current.get();
         Links links = new Links(library);
-        return links.find(unit, id).map(e -> new Sheets(library, links).asked(e, key));
+        return links.find(unit, id).map(e -> library.reached().sheets().get(new Library.SheetAddress(e.id(), key),
+                address -> new Sheets(library, links).asked(e, key)));
     }
 
     @Override
