@@ -45,9 +45,13 @@ final class SpeedTold {
     }
 
     private static void page(PageSpeed p, List<String> lines) {
-        lines.add(String.format(Locale.ROOT, "The page of %s over HTTP (%d bytes, new numbers each time), against a bare server's fixed page of that size:",
-                p.exercise(), p.bytes()));
-        lines.add("    " + spread(p.ratio(), 2) + " pages for each of the bare server (" + spread(p.site(), 0) + " µs against " + spread(p.bare(), 0) + " µs).");
+        lines.add(String.format(Locale.ROOT, "The page of %s over HTTP (%d bytes), pages for each of a bare server's fixed page of that size:", p.exercise(), p.bytes()));
+        lines.add("    the same sheet again: " + turns(p.same()));
+        lines.add("    a new sheet each time: " + turns(p.fresh()));
+    }
+
+    private static String turns(PageSpeed.Turns t) {
+        return spread(t.ratio(), 2) + " (" + spread(t.site(), 0) + " µs against " + spread(t.bare(), 0) + " µs)";
     }
 
     private static void start(StartSpeed s, List<String> lines) {
@@ -73,9 +77,8 @@ final class SpeedTold {
         ObjectNode page = data.putObject("page");
         page.put("exercise", speed.page().exercise());
         page.put("bytes", speed.page().bytes());
-        page.set("ratio", json(speed.page().ratio()));
-        page.set("siteMicroseconds", json(speed.page().site()));
-        page.set("bareMicroseconds", json(speed.page().bare()));
+        page.set("sameSheet", json(speed.page().same()));
+        page.set("newSheet", json(speed.page().fresh()));
         ObjectNode start = data.putObject("start");
         start.set("bareSeconds", json(speed.start().bare()));
         ArrayNode ways = start.putArray("ways");
@@ -101,6 +104,14 @@ final class SpeedTold {
             one.set("markerNanoseconds", json(e.marker()));
             one.set("plainNanoseconds", json(e.plain()));
         }
+        return node;
+    }
+
+    private static ObjectNode json(PageSpeed.Turns t) {
+        ObjectNode node = Json.object();
+        node.set("ratio", json(t.ratio()));
+        node.set("siteMicroseconds", json(t.site()));
+        node.set("bareMicroseconds", json(t.bare()));
         return node;
     }
 
