@@ -91,6 +91,25 @@ final class BankOptions {
         }
     }
 
+    /** The library, which must be without issues. */
+    Library goodLibrary() {
+        Library.Result result = library();
+        return result.library().orElseThrow(() -> Refusal.failed("There are " + result.issues().size()
+                + " issues in the bank or its lessons; 'soapstone check' lists them."));
+    }
+
+    /** What was said of bank and lessons, to say it again to another process. */
+    List<String> asOptions() {
+        List<String> options = new ArrayList<>();
+        if (bank != null) {
+            options.addAll(List.of("--bank", bank.toString()));
+        }
+        if (lessons != null) {
+            options.addAll(List.of("--lessons", lessons.toString()));
+        }
+        return options;
+    }
+
     /** The bank; of one with issues what can be read, so that an author can try one exercise while others are unfinished. */
     Bank usable() {
         if (read == null) {

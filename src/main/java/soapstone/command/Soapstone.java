@@ -19,7 +19,7 @@ import soapstone.source.Near;
  */
 @Command(name = "soapstone", synopsisSubcommandLabel = "COMMAND", description = "Shop math for sheet metal: own numbers for everyone, marking that says why.",
         mixinStandardHelpOptions = true, version = "soapstone 0.1.0",
-        subcommands = {Serve.class, Check.class, Draw.class, Mark.class, Read.class, Work.class, HelpCommand.class},
+        subcommands = {Serve.class, Check.class, Draw.class, Mark.class, Read.class, Work.class, SpeedCommand.class, Rehearse.class, HelpCommand.class},
         exitCodeListHeading = "Ends with:%n",
         exitCodeList = {"0:all is well", "1:something was found wrong", "2:wrong usage, or a name that is not known"})
 public final class Soapstone implements Runnable {
@@ -82,9 +82,13 @@ public final class Soapstone implements Runnable {
         if (options) {
             command.getCommandSpec().options().forEach(o -> words.add(o.longestName()));
         } else {
-            words.addAll(command.getSubcommands().keySet());
+            words.addAll(commands(command));
         }
         return words;
+    }
+
+    private static List<String> commands(CommandLine command) {
+        return command.getSubcommands().entrySet().stream().filter(c -> !c.getValue().getCommandSpec().usageMessage().hidden()).map(java.util.Map.Entry::getKey).toList();
     }
 
     private static int told(Exception problem, CommandLine command) {
@@ -101,6 +105,6 @@ public final class Soapstone implements Runnable {
 
     @Override
     public void run() {
-        throw Refusal.usage("Say what to do: " + String.join(", ", spec.subcommands().keySet()) + ". See: soapstone --help");
+        throw Refusal.usage("Say what to do: " + String.join(", ", commands(spec.commandLine())) + ". See: soapstone --help");
     }
 }

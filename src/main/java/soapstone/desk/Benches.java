@@ -1,17 +1,23 @@
 package soapstone.desk;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Formula;
 import soapstone.exercise.Given;
+import soapstone.exercise.Line;
 import soapstone.exercise.Model;
+import soapstone.exercise.Template;
 import soapstone.expression.Frame;
+import soapstone.expression.Node;
 import soapstone.expression.Program;
 import soapstone.expression.Type;
+import soapstone.expression.Value;
 import soapstone.page.Answer;
 import soapstone.page.AnswerBox;
 import soapstone.page.BenchView;
@@ -25,7 +31,6 @@ import soapstone.quantity.Unit;
 import soapstone.quantity.UnitSystem;
 import soapstone.source.Message;
 import soapstone.variant.Answers;
-import soapstone.variant.Drawer;
 import soapstone.variant.Shown;
 import soapstone.variant.Writing;
 
@@ -61,7 +66,8 @@ final class Benches {
     BenchView exercise(Exercise exercise, UnitSystem system, Map<String, String> typed) {
         Model model = exercise.model(system);
         Program program = model.program();
-        Filled filled = fill(program, inputs(model), typed);
+        List<Slot> inputs = inputs(model);
+        Filled filled = fill(program, inputs, typed);
         List<Message> limits = new ArrayList<>();
         List<WorkedLine> worked = List.of();
         List<BenchView.Result> results = new ArrayList<>();
@@ -77,53 +83,74 @@ final class Benches {
                 limits.add(Message.of("bench.no-result", filled.frame.problem() == null ? "" : filled.frame.problem()));
             }
         }
-        // A page asks for no numbers before it can show what they are for: the example comes from a fair draw.
-        List<String> notes = Drawer.draw(exercise, system, 1).isPresent() ? benchNotes(model) : List.of();
-        return new BenchView(links.reference(exercise), purpose(model), system, notes, links.cautions(exercise.cautions()), filled.boxes,
-                limits, worked, results, figure);
+        return new BenchView(links.reference(exercise), task(model.story(), inputs), system, notes(model, inputs), links.cautions(exercise.cautions()),
+                filled.boxes, limits, worked, results, figure);
     }
 
-    /** What the exercise finds, in its own prompts. */
-    private static String purpose(Model model) {
-        return String.join(" · ", model.asks().stream().map(a -> plain(a.prompt())).toList());
-    }
-
-    private static String plain(soapstone.exercise.Template template) {
+    /** The task with the letters of the boxes in the places of their numbers, so that each box is known by its place in it. */
+    private static String task(Template template, List<Slot> inputs) {
         StringBuilder text = new StringBuilder();
-        template.parts().forEach(p -> text.append(p.isText() ? p.text() : "…"));
+        for (Template.Part part : template.parts()) {
+            text.append(part.isText() ? part.text() : place(part.slot(), inputs));
+        }
         return text.toString();
     }
 
-    /** The conventions that hold whatever the numbers are: notes without numbers of a draw. */
-    private static List<String> benchNotes(Model model) {
-        return model.notes().stream().filter(n -> n.parts().stream().allMatch(soapstone.exercise.Template.Part::isText)).map(Benches::plain).toList();
+    private static String place(int slot, List<Slot> inputs) {
+        for (int i = 0; i < inputs.size(); i++) {
+            if (inputs.get(i).index() == slot) {
+                return "(" + letter(i) + ")";
+            }
+        }
+        return "…";
+    }
+
+    /** The conventions; one that tells of a number which is not asked for here has nothing to say. */
+    private static List<String> notes(Model model, List<Slot> inputs) {
+        return model.notes().stream().map(n -> task(n, inputs)).filter(n -> !n.contains("…")).toList();
+    }
+
+    private static String plain(Template template) {
+        return task(template, List.of());
     }
 
     /**
-     * The givens that a person can know: those that are told, and not worked out from other told ones. A given that is
-     * worked out from hidden ones, such as a length from a pitch that came out even, is put in like any other.
+     * The givens that something is worked from, but those that are worked out from other ones put in. A given that is
+     * worked out from hidden ones, such as a length from a pitch that came out even, is put in like any other; so is a
+     * hidden one that only the drawing would show.
      */
     private static List<Slot> inputs(Model model) {
         Program program = model.program();
         long derivable = 1;
-        for (soapstone.exercise.Line line : model.lines()) {
-            if (line.phase() == soapstone.exercise.Line.Phase.CONSTANT) {
-                derivable |= 1L << line.slot();
-            }
+        for (Line line : model.lines()) {
+            derivable |= line.phase() == Line.Phase.CONSTANT ? 1L << line.slot() : 0;
         }
-        List<Slot> inputs = new ArrayList<>();
+        List<Given> free = new ArrayList<>();
         for (Given given : model.givens()) {
-            boolean derived = given.choice() instanceof Given.Derived;
-            if (derived && (program.reads(given.slot()) & ~derivable) == 0) {
-                derivable |= 1L << given.slot();
-                continue;
-            }
-            if (!given.hidden()) {
-                derivable |= 1L << given.slot();
-                inputs.add(slot(program, given));
+            boolean derived = given.choice() instanceof Given.Derived && (program.reads(given.slot()) & ~derivable) == 0;
+            derivable |= derived || !given.hidden() ? 1L << given.slot() : 0;
+            if (!derived) {
+                free.add(given);
             }
         }
-        return inputs;
+        long used = used(model, free);
+        return free.stream().filter(g -> (used & 1L << g.slot()) != 0).map(g -> slot(program, g)).toList();
+    }
+
+    /** All slots that answers, drawing and conditions are worked from, down to the numbers that are put in. */
+    private static long used(Model model, List<Given> free) {
+        long put = free.stream().mapToLong(g -> 1L << g.slot()).reduce(0, (x, y) -> x | y);
+        long used = 0;
+        for (Ask ask : model.asks()) {
+            used |= 1L << ask.slot() | (ask.second() < 0 ? 0 : 1L << ask.second());
+        }
+        used |= model.where().stream().mapToLong(r -> r.condition().reads()).reduce(0, (x, y) -> x | y);
+        used |= model.figure().map(f -> f.with().values().stream().mapToLong(Value::reads).reduce(0, (x, y) -> x | y)).orElse(0L);
+        for (int slot = model.program().slots().size() - 1; slot >= 0; slot--) {
+            boolean through = (used & 1L << slot) != 0 && (put & 1L << slot) == 0;
+            used |= through ? model.program().reads(slot) : 0;
+        }
+        return used;
     }
 
     private static Slot slot(Program program, Given given) {
@@ -192,10 +219,9 @@ final class Benches {
     }
 
     private static BenchView.Result result(Model model, Frame f, Ask ask) {
-        String rounded = Shown.answer(model, f, ask);
         boolean onMark = !ask.isNumber() || ask.to() == 0 || soapstone.quantity.Rounding.isOn(f.number(ask.slot()), ask.to());
         String exact = onMark ? "" : ShopPrinter.text(f.number(ask.slot()), ask.unit(), model.system(), Show.decimal(0), POINT);
-        return new BenchView.Result(plain(ask.prompt()), rounded, exact);
+        return new BenchView.Result(Shown.text(model, ask.prompt(), f, f), Boxes.answer(model, f, ask), exact);
     }
 
     /** What a fair task would have kept to, and these numbers do not. */
@@ -234,13 +260,32 @@ final class Benches {
                 worked, results, Optional.empty());
     }
 
-    /** A label that a formula takes is the column or row of a table: any that the tables know. */
+    /** A label that a formula takes is one that it compares with, or else the column or row of a table: any that the tables know. */
     private List<String> labels(Formula formula, Program.Slot slot) {
         if (!slot.type().isLabel()) {
             return List.of();
         }
+        Set<String> compared = new LinkedHashSet<>();
+        formula.body().lines().forEach(line -> compared(line.value(), slot.name(), compared));
+        if (!compared.isEmpty()) {
+            return List.copyOf(compared);
+        }
         return library.tablesOf(formula).stream().map(library.bank().tables()::get)
                 .flatMap(t -> t.keyUnit() == null ? t.labels().stream() : t.columns().stream()).distinct().toList();
+    }
+
+    private static void compared(Node node, String name, Set<String> found) {
+        if (node instanceof Node.Pair pair) {
+            if (pair.left() instanceof Node.Name n && n.name().equals(name) && pair.right() instanceof Node.Label label) {
+                found.add(label.text());
+            }
+            compared(pair.left(), name, found);
+            compared(pair.right(), name, found);
+        } else if (node instanceof Node.Sign sign) {
+            compared(sign.of(), name, found);
+        } else if (node instanceof Node.Call call) {
+            call.with().forEach(w -> compared(w, name, found));
+        }
     }
 
     private void work(Formula formula, Program program, Filled filled, List<Message> limits, List<WorkedLine> worked, List<BenchView.Result> results) {
@@ -268,8 +313,9 @@ final class Benches {
     private WorkedLine line(Formula formula, Program program, Frame f, int i) {
         var line = formula.body().lines().get(i);
         Program.Slot slot = program.slot(program.find(line.name()));
-        Writing numbers = new Writing(n -> Shown.value(program, f, program.find(n), Show.AUTO), n -> program.slot(program.find(n)).shown(),
-                library.bodies(), program.system());
+        // A name without a slot counts through a row.
+        Writing numbers = new Writing(n -> program.find(n) < 0 ? n : Shown.value(program, f, program.find(n), Show.AUTO),
+                n -> program.find(n) < 0 ? null : program.slot(program.find(n)).shown(), library.bodies(), program.system());
         String result = Shown.value(program, f, slot.index(), Show.AUTO);
         String name = line.name().equals("result") ? formula.symbol().isEmpty() ? "result" : formula.symbol() : line.name().replace('_', ' ');
         return new WorkedLine(formula.steps().get(i), new WorkedLine.Side(name, Writing.symbolic(line.value(), program.system()),

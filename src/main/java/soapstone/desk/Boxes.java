@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Model;
+import soapstone.expression.Frame;
 import soapstone.mark.AnswerReader;
 import soapstone.mark.AskMark;
 import soapstone.mark.Fit;
@@ -67,6 +68,12 @@ final class Boxes {
         }
         String understood = understood(ask, typed);
         return understood.isEmpty() ? Answer.empty() : Answer.read(typed.text(), understood);
+    }
+
+    /** What a run gives at an ask, as a page shows it: of a choice the text of its option. */
+    static String answer(Model model, Frame run, Ask ask) {
+        return ask.options().stream().filter(o -> o.label() == run.number(ask.slot())).findFirst()
+                .map(o -> Shown.text(model, o.text(), run, run)).orElseGet(() -> Shown.answer(model, run, ask));
     }
 
     private String understood(Ask ask, Typed typed) {

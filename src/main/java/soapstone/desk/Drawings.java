@@ -3,12 +3,16 @@ package soapstone.desk;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import soapstone.exercise.Given;
+import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.expression.Frame;
+import soapstone.expression.Node;
 import soapstone.expression.Program;
 import soapstone.expression.Type;
 import soapstone.expression.Value;
 import soapstone.figure.FigureInput;
+import soapstone.figure.FigureKind;
 import soapstone.figure.FigureKinds;
 import soapstone.figure.FigureValue;
 import soapstone.page.Figure;
@@ -30,14 +34,13 @@ public final class Drawings {
         return model.figure().flatMap(plan -> FigureKinds.draw(input(model, plan, variant.right(), true), null, "asked")).map(Drawings::page);
     }
 
-    /** The part as the answers would make it, over the right one. */
+    /** The part as the answers would make it, over the right one; empty where they change nothing that is drawn. */
     Optional<Figure> asCut(Variant variant, Frame theirs) {
         Model model = variant.model();
-        return model.figure().flatMap(plan -> {
+        return model.figure().filter(plan -> FigureKinds.kind(plan.kind()).map(FigureKind::asCut).orElse(false)).flatMap(plan -> {
             FigureInput right = input(model, plan, variant.right(), false);
             FigureInput yours = input(model, plan, theirs, false);
-            // Answers that change nothing in the drawing are not drawn as if they did.
-            return FigureKinds.draw(right, yours.equals(right) ? null : yours, "cut");
+            return yours.equals(right) ? Optional.empty() : FigureKinds.draw(right, yours, "cut");
         }).map(Drawings::page);
     }
 
@@ -70,6 +73,39 @@ public final class Drawings {
             amounts[i] = unit.fromBase(amounts[i], model.system());
         }
         String letter = hideAsked ? plan.asked().get(name) : null;
-        return new FigureValue(amounts, unit, letter == null ? texts : new String[0], letter);
+        boolean printed = !hideAsked || letter == null && isTold(model, value, slot);
+        return new FigureValue(amounts, unit, printed ? texts : new String[0], letter);
+    }
+
+    /** A drawing that asks prints only what the task tells: a number of the working would give the answer away. */
+    private static boolean isTold(Model model, Value value, int slot) {
+        long told = told(model);
+        if (slot >= 0) {
+            return (told & 1L << slot) != 0;
+        }
+        return value.reads() == 0 || value.type().isList() && (value.reads() & ~told) == 0;
+    }
+
+    /** The slots that the task tells: its givens, constants, and lines that do no more than put such in a row. */
+    private static long told(Model model) {
+        long told = 0;
+        for (Given given : model.givens()) {
+            told |= given.hidden() ? 0 : 1L << given.slot();
+        }
+        for (Line line : model.lines()) {
+            Node node = model.program().slot(line.slot()).value();
+            if (line.phase() == Line.Phase.CONSTANT || line.phase() == Line.Phase.AFTER && isRow(model.program(), node, told)) {
+                told |= 1L << line.slot();
+            }
+        }
+        return told;
+    }
+
+    private static boolean isRow(Program program, Node node, long told) {
+        if (node instanceof Node.Name name) {
+            return program.find(name.name()) >= 0 && (told & 1L << program.find(name.name())) != 0;
+        }
+        return node instanceof Node.Amount || node instanceof Node.Call call && call.name().equals("list")
+                && call.with().stream().allMatch(item -> isRow(program, item, told));
     }
 }

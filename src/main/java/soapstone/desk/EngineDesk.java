@@ -98,8 +98,10 @@ public final class EngineDesk implements Desk {
 
     @Override
     public Optional<SheetView> sheet(String unit, String id, SheetKey key) {
-        Links links = new Links(current.get());
-        return links.find(unit, id).map(e -> new Sheets(current.get(), links).asked(e, key));
+        Library library = current.get();
+        Links links = new Links(library);
+        return links.find(unit, id).map(e -> library.reached().sheets().get(new Library.SheetAddress(e.id(), key),
+                address -> new Sheets(library, links).asked(e, key)));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import soapstone.bank.Bank;
 import soapstone.bank.BankFiles;
 import soapstone.bank.BankReader;
@@ -18,14 +19,31 @@ import soapstone.files.AllCores;
 import soapstone.files.Folder;
 import soapstone.lesson.Course;
 import soapstone.lesson.CourseReader;
+import soapstone.page.Recent;
+import soapstone.page.SheetKey;
+import soapstone.page.SheetView;
 import soapstone.source.Issue;
 
 /**
  * A bank and its course, read together, and what is looked up in both again and again.
  *
- * @param bodies formulas as the language knows them, by name
+ * @param bodies  formulas as the language knows them, by name
+ * @param reached filled as pages ask
  */
-public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies) {
+public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies, Reached reached) {
+
+    /** What each exercise reaches, found when it is first asked for: every page asks. */
+    record Reached(Map<String, List<Formula>> formulas, Map<String, List<String>> tables, Recent<SheetAddress, SheetView> sheets) {
+
+        private static final int MOST_SHEETS = 200;
+
+        Reached() {
+            this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new Recent<>(MOST_SHEETS));
+        }
+    }
+
+    /** What a link to a sheet names. */
+    record SheetAddress(String exercise, SheetKey key) {}
 
     private static final String[] BANK_FILES = {".yaml", ".csv"};
     private static final String[] LESSON_FILES = {".md", ".yaml"};
@@ -52,12 +70,13 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies)
     public static Library of(Bank bank, Course course) {
         Map<String, FormulaBody> bodies = new HashMap<>();
         bank.formulas().forEach((name, formula) -> bodies.put(name, formula.body()));
-        return new Library(bank, course, Map.copyOf(bodies));
+        return new Library(bank, course, Map.copyOf(bodies), new Reached());
     }
 
     /** The formulas that an exercise's lines call, in the book's order. */
     public List<Formula> formulasOf(Exercise exercise) {
-        return bank.formulas().values().stream().filter(f -> calls(exercise, f.name())).toList();
+        return reached.formulas().computeIfAbsent(exercise.id(),
+                id -> bank.formulas().values().stream().filter(f -> calls(exercise, f.name())).toList());
     }
 
     private boolean calls(Exercise exercise, String formula) {
@@ -65,14 +84,19 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies)
                 .anyMatch(v -> v != null && Calls.formulas(v, bodies).contains(formula));
     }
 
-    /** The tables that an exercise looks into itself. */
+    /** The tables that an exercise looks into itself; a value of its own may have a table's name. */
     public List<String> tablesOf(Exercise exercise) {
-        return bank.tables().keySet().stream().filter(t -> exercise.us().program().slots().stream().map(Program.Slot::value)
+        return reached.tables().computeIfAbsent(exercise.id(), id -> findTables(exercise));
+    }
+
+    private List<String> findTables(Exercise exercise) {
+        Program program = exercise.us().program();
+        return bank.tables().keySet().stream().filter(t -> program.find(t) < 0).filter(t -> program.slots().stream().map(Program.Slot::value)
                 .anyMatch(v -> v != null && Calls.direct(v).contains(t))).toList();
     }
 
     public List<String> tablesOf(Formula formula) {
-        return bank.tables().keySet().stream()
+        return bank.tables().keySet().stream().filter(t -> formula.body().takes().stream().noneMatch(takes -> takes.name().equals(t)))
                 .filter(t -> formula.body().lines().stream().anyMatch(l -> Calls.direct(l.value()).contains(t))).toList();
     }
 }

@@ -3,6 +3,8 @@ package soapstone.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import soapstone.exercise.Ask;
 import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.exercise.Slip;
@@ -16,6 +18,9 @@ import soapstone.variant.Writing;
 
 /** The working as a page shows it: right lines, and beside them the student's own. */
 final class Lines {
+
+    /** What makes a text more than a value: something to be done in it. */
+    private static final Pattern SUM = Pattern.compile("[+×÷√∛(^²³⁴]| − |, |^(if|the) ");
 
     private final Model model;
     private final Worked worked;
@@ -50,32 +55,55 @@ final class Lines {
         for (Line line : model.lines()) {
             if (line.phase() == Line.Phase.WORKING) {
                 Program.Slot slot = model.program().slot(line.slot());
-                soapstone.variant.WorkedLine w = worked.line(line.slot(), null, right);
-                lines.add(new WorkedLine(Shown.text(model, line.say(), right, right), side(w, slot.value()), beside.of(line.slot())));
+                lines.add(new WorkedLine(Shown.text(model, line.say(), right, right), side(line.slot(), slot.value(), right), beside.of(line.slot())));
             }
         }
         return lines;
     }
 
-    private WorkedLine.Side side(soapstone.variant.WorkedLine w, Node value) {
+    private WorkedLine.Side side(int slot, Node value, Frame run) {
+        Optional<WorkedLine.Side> choice = choice(slot, run);
+        if (choice.isPresent()) {
+            return choice.get();
+        }
+        soapstone.variant.WorkedLine w = worked.line(slot, null, run);
         String formula = value == null ? "" : Writing.symbolic(value, model.system());
-        boolean plain = formula.equals(w.sum()) || w.sum().equals(w.result());
-        return new WorkedLine.Side(w.name(), formula.equals(w.result()) ? "" : formula, plain ? "" : w.sum(), w.result());
+        return side(w, formula);
+    }
+
+    /** Letters, numbers, value; what would only say the same again is left out. */
+    private static WorkedLine.Side side(soapstone.variant.WorkedLine w, String formula) {
+        boolean said = w.sum().equals(formula) || !SUM.matcher(w.sum()).find();
+        return new WorkedLine.Side(w.name(), formula.equals(w.result()) ? "" : formula, said ? "" : w.sum(), w.result());
+    }
+
+    /** How one of several is picked by a program is nothing for the board: the line says which one it is. */
+    private Optional<WorkedLine.Side> choice(int slot, Frame run) {
+        return model.asks().stream().filter(a -> a.kind() == Ask.Kind.CHOICE && a.slot() == slot).findFirst()
+                .map(a -> new WorkedLine.Side("", "", "", Boxes.answer(model, run, a)));
     }
 
     private WorkedLine.Yours yours(int slot, Frame right, Frame theirs, List<Slip> slips, long typed) {
-        Slip swapping = slips.stream().filter(s -> (s.change().mask() & 1L << slot) != 0).findFirst().orElse(null);
         String mine = Shown.value(model, theirs, slot);
-        boolean same = mine.equals(Shown.value(model, right, slot));
-        if (swapping != null && !same) {
-            soapstone.variant.WorkedLine w = worked.line(slot, swapping, theirs);
-            return new WorkedLine.Yours(WorkedLine.Kind.SLIP, new WorkedLine.Side(w.name(), "", w.sum().equals(w.result()) ? "" : w.sum(), w.result()));
+        if (mine.equals(Shown.value(model, right, slot))) {
+            String value = choice(slot, right).map(WorkedLine.Side::value).orElse(mine);
+            return new WorkedLine.Yours(WorkedLine.Kind.SAME, new WorkedLine.Side("", "", "", value));
         }
-        if (same) {
-            return new WorkedLine.Yours(WorkedLine.Kind.SAME, new WorkedLine.Side("", "", "", mine));
+        Slip swapping = slips.stream().filter(s -> (s.change().mask() & 1L << slot) != 0).findFirst().orElse(null);
+        if (swapping != null) {
+            return new WorkedLine.Yours(WorkedLine.Kind.SLIP, swapped(slot, swapping, theirs));
         }
         soapstone.variant.WorkedLine w = worked.line(slot, null, theirs);
         boolean own = (typed & 1L << slot) != 0;
-        return new WorkedLine.Yours(WorkedLine.Kind.CARRIED, new WorkedLine.Side(w.name(), "", own ? "" : w.sum(), w.result()));
+        return new WorkedLine.Yours(WorkedLine.Kind.CARRIED, choice(slot, theirs)
+                .orElse(own ? new WorkedLine.Side(w.name(), "", "", w.result()) : side(w, "")));
+    }
+
+    /** The line as the slip has it. Where only a formula behind it is another, its letters are those of the right line beside it. */
+    private WorkedLine.Side swapped(int slot, Slip slip, Frame theirs) {
+        soapstone.variant.WorkedLine w = worked.line(slot, slip, theirs);
+        String formula = slip.lines().stream().filter(s -> s.slot() == slot && slip.swap() == null).findFirst()
+                .map(s -> Writing.symbolic(s.value(), model.system())).orElse("");
+        return side(w, formula);
     }
 }

@@ -130,20 +130,31 @@ final class Sheets {
         if (marked.isAllRight()) {
             return new Feedback(right, marked.asks().size(), List.of(), Optional.empty(), lines.right(variant.right()), readNext(variant, marked));
         }
-        PutIn putIn = putIn(marked);
-        Frame theirs = marked.run(putIn.slipsChange().over(putIn.typed()));
-        return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut(variant, marked, theirs),
+        PutIn putIn = putIn(variant, marked);
+        Frame theirs = marked.run(putIn.right().over(putIn.slipsChange()).over(putIn.typed()));
+        // The part is cut to what was typed, whatever stands behind it.
+        Frame cut = marked.run(marked.typed().over(putIn.right()).over(putIn.slipsChange()));
+        return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut(variant, marked, cut),
                 lines.beside(variant.right(), theirs, putIn.slips(), putIn.typed().mask()), readNext(variant, marked));
     }
 
-    /** The slips behind the answers, and the typed values where no slip is behind them. */
-    private record PutIn(List<Slip> slips, Change slipsChange, Change typed) {}
+    /**
+     * What is put into the working to show it as the answers have it.
+     *
+     * @param slips       behind the answers
+     * @param slipsChange all of them at once
+     * @param typed       the typed values where no slip is behind them
+     * @param right       answers that are right, which a slip elsewhere does not move
+     */
+    private record PutIn(List<Slip> slips, Change slipsChange, Change typed, Change right) {}
 
-    private static PutIn putIn(Marked marked) {
+    private static PutIn putIn(Variant variant, Marked marked) {
         List<Slip> slips = new ArrayList<>();
         Change change = Change.NONE;
+        Change right = Change.NONE;
         long covered = 0;
         for (AskMark mark : marked.asks()) {
+            right = mark.verdict().isRight() ? held(variant.right(), mark.ask()).over(right) : right;
             Fit fit = mark.verdict() == Verdict.SLIP && !mark.fits().isEmpty() ? mark.fits().get(0) : null;
             boolean explained = fit != null && !fit.change().isEmpty();
             if (explained) {
@@ -152,7 +163,17 @@ final class Sheets {
             }
             covered |= explained || mark.verdict() == Verdict.CARRIED ? 1L << mark.ask().slot() : 0;
         }
-        return new PutIn(slips, change, marked.typed().only(~covered));
+        return new PutIn(slips, change, marked.typed().only(~covered), right);
+    }
+
+    /** The values of a run at an ask, held whatever else is put in. */
+    private static Change held(Frame run, Ask ask) {
+        Change first = held(run, ask.slot(), ask.isMany());
+        return ask.second() < 0 ? first : held(run, ask.second(), ask.isMany()).over(first);
+    }
+
+    private static Change held(Frame run, int slot, boolean many) {
+        return many ? Change.fixed(slot, run.list(slot)) : Change.fixed(slot, run.number(slot));
     }
 
     private List<Explanation> explanations(Variant variant, Marked marked, Boxes boxes) {
@@ -189,11 +210,11 @@ final class Sheets {
         return says;
     }
 
-    private Optional<AsCut> asCut(Variant variant, Marked marked, Frame theirs) {
-        Optional<Figure> figure = drawings.asCut(variant, theirs);
-        Frame cut = marked.asCut();
+    private Optional<AsCut> asCut(Variant variant, Marked marked, Frame cut) {
+        Optional<Figure> figure = marked.typed().isEmpty() ? Optional.empty() : drawings.asCut(variant, cut);
+        Frame typed = marked.asCut();
         List<Message> consequences = marked.consequence()
-                .map(c -> List.of(Boxes.verbatim(Shown.text(variant.model(), c.say(), cut, cut)))).orElse(List.of());
+                .map(c -> List.of(Boxes.verbatim(Shown.text(variant.model(), c.say(), typed, typed)))).orElse(List.of());
         return figure.isEmpty() && consequences.isEmpty() ? Optional.empty() : Optional.of(new AsCut(figure, consequences));
     }
 

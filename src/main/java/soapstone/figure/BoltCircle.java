@@ -119,23 +119,32 @@ final class BoltCircle implements Drawer {
         if (brief.isAsCut() && !isOffSheet(brief)) {
             drawYours(brief, sheet, scale, hole);
         }
-        numbers(sheet, v, shown, radius + hole, Lettering.NUMBER, 1);
+        numbers(sheet, v, shown, new double[] {radius, hole}, Lettering.NUMBER, true);
         dimensions(brief, sheet, radius, hole);
     }
 
     /** Holes to be counted are not all drawn: the first ones show where the row starts and which way it goes. */
     private static int[] shown(Values v) {
         int n = v.count("count");
-        int most = v.isAsked("count") || isDense(v) ? Math.min(n, 2) : n;
+        int most = v.isHidden("count") || isDense(v) ? Math.min(n, 2) : n;
         return IntStream.range(0, most).toArray();
     }
 
-    private static void numbers(Sheet sheet, Values v, int[] shown, double radius, Lettering lettering, int outward) {
+    /**
+     * Numbers the holes, on the outer or the inner side of the circle: right out from the hole, or somewhat to a side.
+     *
+     * @param at radius of the circle and of a hole
+     */
+    private static void numbers(Sheet sheet, Values v, int[] shown, double[] at, Lettering lettering, boolean outside) {
         for (int i : shown) {
+            Pt hole = new Pt(0, 0).polar(at[0], angle(v, i));
+            double away = angle(v, i) + (outside ? 0 : 180);
             List<Sheet.Spot> spots = new ArrayList<>();
-            for (double out = 12; out <= 24; out += 2) {
-                Pt at = new Pt(0, 0).polar(radius + outward * out, angle(v, i));
-                spots.add(new Sheet.Spot(at.x(), at.y() + 4.5, Anchor.MIDDLE));
+            for (double turn : new double[] {0, 25, -25, 50, -50, 75, -75}) {
+                for (double out = 12; out <= 24; out += 2) {
+                    Pt p = hole.polar(at[1] + out, away + turn);
+                    spots.add(new Sheet.Spot(p.x(), p.y() + 4.5, Anchor.MIDDLE));
+                }
             }
             sheet.letterFree(Label.text(Integer.toString(i + 1)), lettering, spots);
         }
@@ -208,7 +217,7 @@ final class BoltCircle implements Drawer {
             Strip.miss(sheet, right, yours, Math.max(10, 2 * hole));
             missLabel(brief, sheet, right, yours, brief.say("miss.off", brief.size(off(brief, worst))));
         }
-        numbers(sheet, v, shown, radius - hole, Lettering.YOURS_NUMBER, -1);
+        numbers(sheet, v, shown, new double[] {radius, hole}, Lettering.YOURS_NUMBER, false);
         if (brief.differs("diameter")) {
             Across below = new Across(sheet, sheet.bounds().bottom() - 4, false, Ink.YOURS, 0);
             Label across = v.label("diameter");

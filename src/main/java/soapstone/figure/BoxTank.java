@@ -7,6 +7,7 @@ import java.util.List;
 final class BoxTank implements Drawer {
 
     private static final double BACK = Math.sqrt(0.5) / 2;
+    private static final double MOST_RATIO = 400;
 
     @Override
     public List<FigureArgument> arguments() {
@@ -23,8 +24,8 @@ final class BoxTank implements Drawer {
     public boolean canDraw(Values v) {
         double length = v.at("length");
         double height = v.at("height");
-        return length > 0 && v.at("width") > 0 && height > 0 && Levels.isSound(v) && length < 400 * height && height < 400 * length
-                && v.at("width") < 400 * length;
+        return length > 0 && v.at("width") > 0 && height > 0 && Levels.isSound(v)
+                && length < MOST_RATIO * height && height < MOST_RATIO * length && v.at("width") < MOST_RATIO * length;
     }
 
     @Override
@@ -160,37 +161,42 @@ final class BoxTank implements Drawer {
 
     private static void miss(Brief brief, Sheet sheet, Oblique right, double scale) {
         String worst = worst(brief);
-        if (worst.isEmpty()) {
-            return;
-        }
-        double r = brief.right().at(worst) * scale;
-        double y = worst.equals("level") ? Levels.within(brief.yours(), brief.yours().at("height")) * scale
-                : brief.yours().at(worst) * scale;
-        Label text = Label.text(missText(brief, worst));
-        double end = right.length();
-        Across below = new Across(sheet, 2, false, Ink.YOURS, right.length() / 2);
-        Upright beside = new Upright(sheet, end + right.back(), false, Ink.YOURS).compact(brief.isNarrow());
         switch (worst) {
+            case "" -> { }
             case "length" -> {
-                Miss.along(sheet, new Miss(r, y), new Box(0, -right.height(), 0, 0), below, missText(brief, worst));
+                double y = brief.yours().at("length") * scale;
+                Across below = new Across(sheet, 2, false, Ink.YOURS, right.length() / 2);
+                Box front = new Box(0, -right.height(), 0, 0);
+                Miss.along(sheet, new Miss(right.length(), y), front, below, missText(brief, worst));
                 below.add(0, y, brief.yoursLabel("length"));
             }
-            case "width" -> {
-                Pt from = new Pt(end + r * BACK, -right.height() - r * BACK);
-                Pt to = new Pt(end + y * BACK, -right.height() - y * BACK);
-                Strip.miss(sheet, from, to, 10);
-                double[] out = brief.isNarrow() ? new double[] {150, 120, 165, 100, 180} : new double[] {0, 30, -30, 60, -60, 90};
-                Leader.to(sheet, Ink.YOURS, from.towards(to, 0.5), 0, text, out);
-                Aligned.add(sheet, Ink.YOURS, new Pt(end, 0), new Pt(end + y * BACK, -y * BACK), -1, 2, brief.yoursLabel("width"));
-            }
-            default -> {
-                if (Math.abs(y - r) >= 1.5) {
-                    Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(0, -Math.max(r, y), end, -Math.min(r, y)));
-                }
-                beside.add(-r, -y, text);
-                beside.add(0, -y, brief.yoursLabel(worst));
-            }
+            case "width" -> widthMiss(brief, sheet, right, scale);
+            default -> heightMiss(brief, sheet, right, scale, worst);
         }
+    }
+
+    private static void widthMiss(Brief brief, Sheet sheet, Oblique right, double scale) {
+        double end = right.length();
+        double back = brief.yours().at("width") * scale * BACK;
+        Pt from = new Pt(end + right.back(), -right.height() - right.back());
+        Pt to = new Pt(end + back, -right.height() - back);
+        Strip.miss(sheet, from, to, 10);
+        double[] out = brief.isNarrow() ? new double[] {150, 120, 165, 100, 180} : new double[] {0, 30, -30, 60, -60, 90};
+        Leader.to(sheet, Ink.YOURS, from.towards(to, 0.5), 0, Label.text(missText(brief, "width")), out);
+        Aligned.add(sheet, Ink.YOURS, new Pt(end, 0), new Pt(end + back, -back), -1, 2, brief.yoursLabel("width"));
+    }
+
+    /** Height or level: both are seen on the front. */
+    private static void heightMiss(Brief brief, Sheet sheet, Oblique right, double scale, String name) {
+        boolean level = name.equals("level");
+        double r = level ? Levels.within(brief.right(), brief.right().at("height")) * scale : right.height();
+        double y = level ? Levels.within(brief.yours(), brief.yours().at("height")) * scale : brief.yours().at("height") * scale;
+        if (Math.abs(y - r) >= 1.5) {
+            Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(0, -Math.max(r, y), right.length(), -Math.min(r, y)));
+        }
+        Upright beside = new Upright(sheet, right.length() + right.back(), false, Ink.YOURS).compact(brief.isNarrow());
+        beside.add(-r, -y, Label.text(missText(brief, name)));
+        beside.add(0, -y, brief.yoursLabel(name));
     }
 
     /**

@@ -95,7 +95,8 @@ final class DrumEnd {
             Label across = brief.yours().label("diameter");
             new Across(sheet, sheet.bounds().bottom(), false, Ink.YOURS, 0).add(-yoursRadius(), yoursRadius(), -yoursRadius(),
                     across.isEmpty() ? across : Label.text(brief.say("yours") + " ").then(Labels.diameter(across)));
-            Leader.to(sheet, Ink.YOURS, new Pt(0, -radius - yoursRadius()), 0, Label.text(miss.text(brief)), 30, 0, -30, 150, 180);
+            Pt middle = new Pt(0, -radius - yoursRadius());
+            Leader.to(sheet, Ink.YOURS, middle, 0, Label.text(miss.text(brief)), 30, 0, -30, 150, 180);
         }
     }
 

@@ -144,7 +144,7 @@ final class EnglishWords {
         w.put("tub.bottom", "Diameter at the bottom");
         w.put("panel.title", "Panel under water");
         w.put("panel.title.yours", "Panel by your answer, over the right one");
-        w.put("panel.is.triangle", "A panel that reaches up to the surface. Beside it the pressure: a triangle, nothing at the surface.");
+        w.put("panel.is.triangle", "A panel that reaches up to the surface. Beside it the pressure, nothing at the surface: a triangle.");
         w.put("panel.is.trapezoid", "A panel under the surface. Beside it the pressure, which grows with depth: a trapezoid.");
         w.put("panel.top", "Surface down to the top edge");
         w.put("panel.center", "Surface down to the center of pressure");

@@ -96,7 +96,7 @@ final class EvenGaps implements Drawer {
         double scale = isTank() ? Math.min(room / v.at(names.whole), most / v.at("height")) : room / v.at(names.whole);
         double height = isTank() ? v.at("height") * scale : brief.isNarrow() ? 60 : 80;
         Box whole = new Box(0, 0, v.at(names.whole) * scale, height);
-        Series series = Series.of(v.count("count"), (v.at(names.width) + v.at(names.gap)) * scale, v.isAsked("count"));
+        Series series = Series.of(v.count("count"), (v.at(names.width) + v.at(names.gap)) * scale, v.isHidden("count"));
         ends(sheet, whole);
         for (int i : series.indices()) {
             if (left(v, i) * scale < whole.right() - 0.01) {

@@ -10,6 +10,7 @@ import soapstone.quantity.Unit;
  * @param amounts how many of the unit, one for a single value; not finite where a value is undefined
  * @param unit    the unit of all amounts
  * @param texts   what the drawing prints, one for each amount; without texts the value shapes the part and is not printed
+ *                (a row with such a count is broken, so that nobody can count it)
  * @param letter  the letter of an asked quantity, printed in a square frame in place of the texts; or null
  */
 public record FigureValue(double[] amounts, Unit unit, String[] texts, String letter) {

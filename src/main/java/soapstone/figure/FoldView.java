@@ -135,6 +135,9 @@ final class FoldView {
         FoldLine real = line(v, v.at("thickness"));
         Placing upright = Placing.of(real);
         Box bounds = upright.bounds(real);
+        if (brief.isAsCut() && !isOffSheet(brief)) {
+            bounds = bounds.union(upright.bounds(line(brief.yours(), v.at("thickness"))));
+        }
         double scale = Math.min(room / Math.max(bounds.width(), v.at("thickness")),
                 height / Math.max(bounds.height(), v.at("thickness")));
         FoldLine line = line(v, Math.max(v.at("thickness"), LEAST_THICK / scale));

@@ -77,7 +77,7 @@ final class HoleRow implements Drawer {
         double scale = room / v.at("length");
         double radius = radius(v, scale);
         Box bar = new Box(0, 0, room, Math.max(brief.isNarrow() ? 18 : 26, Math.min(56, 2 * radius + 12)));
-        RowOfHoles row = new RowOfHoles(v, scale, bar, v.isAsked("count"));
+        RowOfHoles row = new RowOfHoles(v, scale, bar, v.isHidden("count"));
         sheet.plate(Pen.VISIBLE, bar, "part");
         sheet.line(Pen.CENTER, -8, row.middle(), room + 8, row.middle());
         drawRight(sheet, row, radius);
@@ -93,7 +93,8 @@ final class HoleRow implements Drawer {
     }
 
     private static double radius(Values v, double scale) {
-        return Math.max(LEAST_RADIUS, v.has("diameter") ? v.at("diameter") * scale / 2 : Math.min(3.5, v.at("pitch") * scale * 0.3));
+        double told = v.has("diameter") ? v.at("diameter") * scale / 2 : Math.min(3.5, v.at("pitch") * scale * 0.3);
+        return Math.max(LEAST_RADIUS, told);
     }
 
     private static void drawRight(Sheet sheet, RowOfHoles row, double radius) {

@@ -8,10 +8,12 @@ final class LyingDrum implements Drawer {
 
     private static final double BETWEEN = 26;
     private static final double LONGEST = 2.6;
+    private static final double LONG = 56;
 
     @Override
     public List<FigureArgument> arguments() {
-        return List.of(FigureArgument.length("diameter"), FigureArgument.length("length"), FigureArgument.length("level").maybe());
+        return List.of(FigureArgument.length("diameter"), FigureArgument.length("length"),
+                FigureArgument.length("level").maybe());
     }
 
     @Override
@@ -64,7 +66,7 @@ final class LyingDrum implements Drawer {
     @Override
     public void draw(Brief brief, Sheet sheet, double room) {
         Values v = brief.right();
-        boolean stacked = brief.isNarrow() && brief.isAsCut();
+        boolean stacked = brief.isNarrow() && (brief.isAsCut() || isLong(v.label("level")) || isLong(v.label("diameter")));
         double diameter = v.at("diameter");
         double drawn = Math.min(v.at("length"), LONGEST * diameter);
         double across = stacked ? Math.max(diameter, drawn) : diameter + drawn;
@@ -81,5 +83,9 @@ final class LyingDrum implements Drawer {
         } else {
             sheet.add(side, a.right() + BETWEEN - b.left(), 0);
         }
+    }
+
+    private static boolean isLong(Label label) {
+        return label.width(Lettering.TEXT) > LONG;
     }
 }

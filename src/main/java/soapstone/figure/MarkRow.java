@@ -102,7 +102,8 @@ final class MarkRow implements Drawer {
         Values v = brief.right();
         if (v.isAsked("marks")) {
             number(sheet, v.all("marks"), scale, Lettering.NUMBER, -8);
-            double[] inside = Arrays.stream(v.all("marks")).filter(m -> m > 0 && m <= v.at("length")).map(m -> m * scale).toArray();
+            double[] inside = Arrays.stream(v.all("marks")).filter(m -> m > 0 && m <= v.at("length"))
+                    .map(m -> m * scale).toArray();
             return Running.draw(sheet, inside, -24, -40, v.label("marks"));
         }
         Ordinates ordinates = ordinates(v, scale);

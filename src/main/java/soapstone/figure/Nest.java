@@ -60,8 +60,8 @@ final class Nest implements Drawer {
         Box plate = new Box(0, 0, v.at("sheet_length") * scale, v.at("sheet_width") * scale);
         double length = v.at("part_length") * scale;
         double width = v.at("part_width") * scale;
-        int along = v.isAsked("along") ? 1 : v.count("along");
-        int across = v.isAsked("across") ? 1 : v.count("across");
+        int along = v.isHidden("along") ? 1 : v.count("along");
+        int across = v.isHidden("across") ? 1 : v.count("across");
         if ((long) along * across > MOST) {
             along = 1;
             across = 1;

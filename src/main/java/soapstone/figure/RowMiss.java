@@ -60,7 +60,7 @@ record RowMiss(int hole, int yoursHole, double right, double yours, boolean ends
     }
 
     void draw(Brief brief, Sheet sheet, RowOfHoles row, Across below) {
-        Miss.along(sheet, new Miss(row.reach().clip(right * row.scale()), row.reach().clip(yours * row.scale())), row.bar(), below,
-                text(brief));
+        Miss seen = new Miss(row.reach().clip(right * row.scale()), row.reach().clip(yours * row.scale()));
+        Miss.along(sheet, seen, row.bar(), below, text(brief));
     }
 }

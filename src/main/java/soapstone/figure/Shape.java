@@ -50,6 +50,16 @@ sealed interface Shape {
     /** A full circle. */
     record Ring(Pen pen, Pt center, double radius, String role) implements Shape {
         private static final int SIDES = 12;
+        /** Corners of the ring of radius 1; a row has many rings, and each is asked for its pieces. */
+        private static final Pt[] CORNERS = corners();
+
+        private static Pt[] corners() {
+            Pt[] corners = new Pt[SIDES];
+            for (int i = 0; i < SIDES; i++) {
+                corners[i] = new Pt(0, 0).polar(1, 360.0 * i / SIDES);
+            }
+            return corners;
+        }
 
         @Override
         public Box bounds() {
@@ -74,9 +84,12 @@ sealed interface Shape {
 
         @Override
         public List<Pt[]> pieces() {
-            List<Pt[]> out = new ArrayList<>();
-            for (int i = 0; i < SIDES; i++) {
-                out.add(new Pt[] {center.polar(radius, 360.0 * i / SIDES), center.polar(radius, 360.0 * (i + 1) / SIDES)});
+            List<Pt[]> out = new ArrayList<>(SIDES);
+            Pt from = center.plus(radius * CORNERS[0].x(), radius * CORNERS[0].y());
+            for (int i = 1; i <= SIDES; i++) {
+                Pt to = center.plus(radius * CORNERS[i % SIDES].x(), radius * CORNERS[i % SIDES].y());
+                out.add(new Pt[] {from, to});
+                from = to;
             }
             return out;
         }

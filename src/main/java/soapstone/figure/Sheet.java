@@ -131,6 +131,15 @@ final class Sheet {
         return false;
     }
 
+    private static boolean isNear(List<Piece> pieces, Piece line, double distance) {
+        for (Piece p : pieces) {
+            if (p.isNear(line, distance)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether a dimension line can run there: clear of lettering, kept places, thick lines and other such lines. */
     boolean isFreeLine(Pt from, Pt to) {
         Piece line = Piece.of(from, to);
@@ -144,8 +153,7 @@ final class Sheet {
                 return false;
             }
         }
-        return keptLines.stream().noneMatch(p -> p.isNear(line, BETWEEN_LINES))
-                && thick.stream().noneMatch(p -> p.isNear(line, CLEAR_OF_THICK + 1));
+        return !isNear(keptLines, line, BETWEEN_LINES) && !isNear(thick, line, CLEAR_OF_THICK + 1);
     }
 
     /** Keeps later lettering and lines off a dimension line. */

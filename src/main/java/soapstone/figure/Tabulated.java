@@ -3,6 +3,7 @@ package soapstone.figure;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Long printed values set apart from the drawing: a capital letter stands at the part, and a list below says what it is.
@@ -35,8 +36,14 @@ record Tabulated(Map<String, String> letters) {
         return letters.getOrDefault(text, text);
     }
 
-    /** Such as "A = 3 ft 5 3/8 in", each holding together at line ends. */
+    /** Such as "A = 3 ft 5 3/8 in  ·  B = 76 9/16 in"; a line ends only between two of them. */
     List<Label> lines() {
-        return letters.entrySet().stream().map(e -> Label.text(e.getValue() + " = " + e.getKey())).toList();
+        String all = letters.entrySet().stream().map(e -> held(e.getValue() + " = " + e.getKey()))
+                .collect(Collectors.joining("  ·  "));
+        return all.isEmpty() ? List.of() : List.of(Label.text(all));
+    }
+
+    private static String held(String text) {
+        return text.replace(' ', '\u00A0');
     }
 }

@@ -103,6 +103,11 @@ final class Values {
         return index < v.texts().length ? Label.text(tabulated.shown(Svg.clean(v.texts()[index]))) : Label.NONE;
     }
 
+    /** Whether a count must not be read off the drawing: it is asked, or it is not told. */
+    boolean isHidden(String name) {
+        return isAsked(name) || !isTold(name);
+    }
+
     /** Whether something can be printed for it. */
     boolean isTold(String name) {
         return !label(name).isEmpty();

@@ -14,8 +14,8 @@ final class Compare {
     private final Ask ask;
     private final Typed typed;
     private final boolean single;
-    /** For each window that was used the half width at each number. */
-    private final double[][] widths = new double[Window.values().length][];
+    /** The naming window of a single number; below 0 while nobody asked. */
+    private double sharp = -1;
 
     /** How much the answer may differ. */
     enum Window {
@@ -45,16 +45,16 @@ final class Compare {
 
     /** Whether the answer is what the run gives at the ask. */
     boolean fits(Frame run, Window window) {
-        double[] wide = widths(window);
         if (single) {
-            return at(0, run.number(ask.slot()), wide);
+            return at(0, run.number(ask.slot()), width(window));
         }
+        double[] wide = widths(window);
         int size = size(run);
         if (size != typed.size() || size <= 0) {
             return false;
         }
         for (int i = 0; i < size; i++) {
-            if (!at(i, value(run, i), wide)) {
+            if (!at(i, value(run, i), wide[i])) {
                 return ask.kind() == Ask.Kind.LIST && isRising(run) && fitsInAnyOrder(run, wide);
             }
         }
@@ -63,11 +63,7 @@ final class Compare {
 
     /** Whether the answer's single number is that amount, in base units. */
     boolean fits(double target, Window window) {
-        return typed.size() == 1 && at(0, target, widths(window));
-    }
-
-    private boolean at(int i, double target, double[] wide) {
-        return at(i, target, wide[i]);
+        return typed.size() == 1 && at(0, target, width(window));
     }
 
     private boolean at(int i, double target, double wide) {
@@ -107,7 +103,7 @@ final class Compare {
             double target = value(run, i);
             int found = -1;
             for (int k = 0; k < used.length && found < 0; k++) {
-                found = !used[k] && at(k, target, wide) ? k : -1;
+                found = !used[k] && at(k, target, wide[k]) ? k : -1;
             }
             if (found < 0) {
                 return false;
@@ -119,19 +115,21 @@ final class Compare {
 
     /** The half width of a window at the first number. */
     double width(Window window) {
-        return widths(window)[0];
+        if (window != Window.SHARP) {
+            return width(0, window);
+        }
+        if (sharp < 0) {
+            sharp = width(0, window);
+        }
+        return sharp;
     }
 
     private double[] widths(Window window) {
-        double[] there = widths[window.ordinal()];
-        if (there == null) {
-            there = new double[typed.size()];
-            for (int i = 0; i < there.length; i++) {
-                there[i] = width(i, window);
-            }
-            widths[window.ordinal()] = there;
+        double[] wide = new double[typed.size()];
+        for (int i = 0; i < wide.length; i++) {
+            wide[i] = width(i, window);
         }
-        return there;
+        return wide;
     }
 
     private double width(int i, Window window) {

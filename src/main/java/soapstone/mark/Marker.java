@@ -36,6 +36,10 @@ public final class Marker {
     private static final double LOG_RANGE = 2 * Math.log(5);
     private static final char POINT = '.';
     private static final List<Fit> NO_FITS = List.of();
+    private static final List<Run> NO_RUNS = List.of(new Run(Change.NONE, NO_FITS));
+    private static final Message FITS = Message.of("mark.fits");
+    private static final Message FITS_PAIR = Message.of("mark.fits-pair");
+    private static final Message FITS_SEVERAL = Message.of("mark.fits-several");
     private static final Message BLANK = Message.of("mark.blank");
     private static final Finding RIGHT = new Finding(Verdict.RIGHT, List.of(), List.of(), Message.of("mark.right"));
     private static final Finding UNEXPLAINED = new Finding(Verdict.UNEXPLAINED, List.of(), List.of(), Message.of("mark.unexplained"));
@@ -46,15 +50,15 @@ public final class Marker {
     private final MarkPlan plan;
     private final MarkRules rules;
     private final Frame right;
-    /** Made when the first answer is not right at once, and so is {@link #mechanical}. */
-    private Trials trials;
-    private Mechanical mechanical;
+    /** Made when something has to be tried that the draw did not try, and so is the other. */
+    private Trials madeTrials;
+    private Mechanical madeMechanical;
     /** Which slips make sense here, a bit each; -1 while nobody asked. */
     private long sense = -1;
     /** Typed answers that are not right, put into the working as fixed values. */
     private Change typedSoFar = Change.NONE;
     /** What may stand behind the earlier wrong answers, unrounded: one run for each way in which they fit. */
-    private List<Run> slipsSoFar = List.of(new Run(Change.NONE, List.of()));
+    private List<Run> slipsSoFar = NO_RUNS;
     /** All typed answers, also the right ones, as typed: somebody may go on with rounded numbers. */
     private Change allTyped = Change.NONE;
     private boolean anyWrong;
@@ -94,7 +98,7 @@ public final class Marker {
         for (int i = 0; i < marks.length; i++) {
             marks[i] = mark(i, typed.get(i));
         }
-        return new Marked(variant, List.of(marks), typedSoFar);
+        return new Marked(variant, marks.length == 1 ? List.of(marks[0]) : List.of(marks));
     }
 
     private AskMark mark(int index, Typed typed) {
@@ -141,10 +145,6 @@ public final class Marker {
     private Finding find(Answer answer) {
         if (answer.compare().fits(right, Compare.Window.WITHIN)) {
             return rightly(answer.ask(), answer.typed());
-        }
-        if (trials == null) {
-            trials = new Trials(program, right);
-            mechanical = new Mechanical(model, right, trials);
         }
         if (isCoarse(answer)) {
             return new Finding(Verdict.RIGHT_BUT, List.of(), List.of(Mechanical.COARSE), Message.of("mark.coarse-constant"));
@@ -211,8 +211,21 @@ public final class Marker {
     }
 
     private boolean fitsWith(Answer answer, AskPlan.Try candidate, Compare.Window window) {
-        return candidate.reaches() && (trials.put(candidate.change(), candidate.between()) & answer.plan().asked) != 0
-                && answer.compare().fits(trials.run(), window);
+        return candidate.reaches() && trials().put(candidate.recipe()) && answer.compare().fits(trials().run(), window);
+    }
+
+    private Trials trials() {
+        if (madeTrials == null) {
+            madeTrials = new Trials(program, right);
+        }
+        return madeTrials;
+    }
+
+    private Mechanical mechanical() {
+        if (madeMechanical == null) {
+            madeMechanical = new Mechanical(model, right, trials());
+        }
+        return madeMechanical;
     }
 
     /** Right with the student's own earlier answers, as typed or as the slip behind them would give them. */
@@ -264,8 +277,8 @@ public final class Marker {
 
     /** What was typed at an earlier ask of a number that was not right. */
     private double typedValue(Ask before) {
-        trials.put(typedSoFar, 1L << before.slot());
-        return trials.run().number(before.slot());
+        trials().put(program.recipe(typedSoFar, before.slot()));
+        return trials().run().number(before.slot());
     }
 
     private static List<String> families(List<Fit> fits) {
@@ -289,22 +302,22 @@ public final class Marker {
         boolean measured = ask.to() > 0;
         List<Fit> fits = singles(answer);
         if (fits.isEmpty() && measured) {
-            fits = mechanical.otherUnit(asked, answer.compare());
+            fits = mechanical().otherUnit(asked, answer.compare());
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.stoppedEarly(asked, answer.compare());
+            fits = mechanical().stoppedEarly(asked, answer.compare());
         }
         if (fits.isEmpty() && !anyWrong && isRounded(answer)) {
             return rounded();
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.roundedEarly(asked, answer.compare());
+            fits = mechanical().roundedEarly(asked, answer.compare());
         }
         if (fits.isEmpty() && measured) {
             fits = pairs(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.ofThePen(asked, answer.compare());
+            fits = mechanical().ofThePen(asked, answer.compare());
         }
         if (fits.isEmpty() || ask.kind() == Ask.Kind.CHOICE && !isDistinctChoice(ask, fits)) {
             return null;
@@ -334,7 +347,7 @@ public final class Marker {
 
     private static Finding named(List<Fit> fits) {
         Fit first = fits.get(0);
-        Message say = first.say() != null ? first.say() : Message.of(fits.size() == 1 ? first.isSingle() ? "mark.fits" : "mark.fits-pair" : "mark.fits-several");
+        Message say = first.say() != null ? first.say() : fits.size() > 1 ? FITS_SEVERAL : first.isSingle() ? FITS : FITS_PAIR;
         return new Finding(Verdict.SLIP, List.copyOf(fits), families(fits), say);
     }
 
@@ -353,19 +366,33 @@ public final class Marker {
 
     /** The draw has put every slip in already; only on carried values it has to be done again. */
     private List<Fit> singles(Answer answer, Compare.Window window) {
-        List<Fit> fits = NO_FITS;
-        for (int i = 0; i < model.slips().size(); i++) {
+        List<Fit> fits = answer.ask().isNumber() ? ofOneNumber(answer, window) : NO_FITS;
+        for (int i = 0; i < model.slips().size() && !answer.ask().isNumber(); i++) {
             Variant.Outcome outcome = variant.outcome(i, answer.index());
-            boolean other = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
-            if (other && answer.compare().fits(outcome.theirs(), window)) {
+            boolean differs = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
+            if (differs && answer.compare().fits(outcome.theirs(), window)) {
                 fits = added(fits, plan.single(i));
             }
         }
         return fits.isEmpty() && anyWrong ? carriedSingles(answer, window) : fits;
     }
 
+    private List<Fit> ofOneNumber(Answer answer, Compare.Window window) {
+        List<Fit> fits = NO_FITS;
+        double[] theirs = variant.theirs(answer.index());
+        for (int i = 0; i < theirs.length; i++) {
+            if (answer.compare().fits(theirs[i], window)) {
+                fits = added(fits, plan.single(i));
+            }
+        }
+        return fits;
+    }
+
     private static List<Fit> added(List<Fit> fits, Fit fit) {
-        List<Fit> all = fits.isEmpty() ? new ArrayList<>(MOST_FITS) : fits;
+        if (fits.isEmpty()) {
+            return List.of(fit);
+        }
+        List<Fit> all = new ArrayList<>(fits);
         all.add(fit);
         return all;
     }
@@ -374,7 +401,7 @@ public final class Marker {
         List<Fit> fits = NO_FITS;
         for (int i = 0; i < model.slips().size(); i++) {
             Slip slip = model.slips().get(i);
-            if (makesSense(i) && (fitsOnCarried(answer, slip, typedSoFar, window)
+            if ((sense() & 1L << i) != 0 && (fitsOnCarried(answer, slip, typedSoFar, window)
                     || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(answer, slip, run.change(), window)))) {
                 fits = added(fits, Fit.slip(slip, true));
             }
@@ -382,11 +409,11 @@ public final class Marker {
         return fits;
     }
 
-    private boolean makesSense(int slip) {
+    private long sense() {
         if (sense < 0) {
             sense = MarkPlan.sense(model, right);
         }
-        return (sense & 1L << slip) != 0;
+        return sense;
     }
 
     private boolean fitsOnCarried(Answer answer, Slip slip, Change carried, Compare.Window window) {
@@ -400,8 +427,10 @@ public final class Marker {
             return fits;
         }
         for (AskPlan.Pair pair : answer.plan().pairs) {
-            if (makesSense(pair.first()) && makesSense(pair.second()) && fitsWith(answer, pair.both(), Compare.Window.SHARP)) {
-                fits = added(fits, Fit.pair(model.slips().get(pair.first()), model.slips().get(pair.second()), pair.both().change()));
+            if ((pair.slips() & ~sense()) == 0 && trials().put(pair.recipe()) && answer.compare().fits(trials().run(), Compare.Window.SHARP)) {
+                Slip a = model.slips().get(pair.first());
+                Slip b = model.slips().get(pair.second());
+                fits = added(fits, Fit.pair(a, b, a.change().over(b.change())));
             }
         }
         return fits;
@@ -409,27 +438,27 @@ public final class Marker {
 
     /** Whether so many pairs, through windows so wide, would explain too many random answers. */
     private boolean isLuck(Answer answer) {
-        makesSense(0);
-        int n = Long.bitCount(sense);
+        if (!answer.ask().isNumber()) {
+            return false;
+        }
+        int n = Long.bitCount(sense());
         double window = answer.compare().width(Compare.Window.SHARP);
-        return answer.ask().isNumber() && n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
+        return n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
     }
 
     /** Keeps what a later ask may carry on. */
     private void remember(AskMark mark, boolean last) {
-        boolean fine = mark.verdict().isRight();
-        if (fine && last) {
+        if (last) {
             return;
         }
-        Ask ask = mark.ask();
-        Change fixed = fixed(ask, mark.typed());
+        Change fixed = mark.putIn();
         allTyped = fixed.over(allTyped);
-        if (fine) {
+        if (mark.verdict().isRight()) {
             return;
         }
         anyWrong = true;
         typedSoFar = fixed.over(typedSoFar);
-        if (mark.verdict() == Verdict.CARRIED || last) {
+        if (mark.verdict() == Verdict.CARRIED) {
             return;
         }
         List<Fit> fits = mark.verdict() == Verdict.SLIP ? mark.fits().stream().filter(f -> !f.change().isEmpty()).toList() : List.of();
@@ -443,15 +472,5 @@ public final class Marker {
             }
         }
         slipsSoFar = runs.subList(0, Math.min(runs.size(), MOST_RUNS));
-    }
-
-    private static Change fixed(Ask ask, Typed typed) {
-        int step = ask.second() < 0 ? 1 : 2;
-        if (!ask.isMany()) {
-            Change first = Change.fixed(ask.slot(), typed.value(0));
-            return step == 1 ? first : first.over(Change.fixed(ask.second(), typed.value(1)));
-        }
-        Change first = Change.fixed(ask.slot(), typed.list(0, step));
-        return step == 1 ? first : first.over(Change.fixed(ask.second(), typed.list(1, 2)));
     }
 }

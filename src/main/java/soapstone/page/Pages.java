@@ -33,6 +33,7 @@ import soapstone.source.Message;
  */
 public final class Pages {
 
+    private static final int MOST_SHEETS = 200;
     private static final String FOLDER = "/soapstone/templates";
 
     /** Characters for private use: taken out of whatever is put in, so that only {@link #bold} sets them. */
@@ -41,6 +42,7 @@ public final class Pages {
 
     private final Configuration templates;
     private final String assets;
+    private final Recent<Shown, String> sheets = new Recent<>(MOST_SHEETS);
 
     /**
      * @param assets where the site's own style sheets, fonts and scripts are found, ending in a slash; a link to each of
@@ -83,7 +85,26 @@ public final class Pages {
         return render(words, "unit", view);
     }
 
+    /** A sheet that is asked and was shown a moment ago is not made anew: the same view gives the same page. */
     public String sheet(Words words, SheetView view) {
+        return view.stage() == SheetView.Stage.ASKED ? sheets.get(new Shown(view, words.language()), shown -> make(words, view)) : make(words, view);
+    }
+
+    /** A view by its identity: comparing all that is in it would cost more than to make the page. */
+    private record Shown(SheetView view, String language) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Shown that && view == that.view && language.equals(that.language);
+        }
+
+        @Override
+        public int hashCode() {
+            return System.identityHashCode(view) * 31 + language.hashCode();
+        }
+    }
+
+    private String make(Words words, SheetView view) {
         String unit = view.exercise().unit();
         String id = view.exercise().id();
         UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;

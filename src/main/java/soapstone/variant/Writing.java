@@ -27,6 +27,7 @@ public final class Writing {
     private final Function<String, Unit> units;
     private final Map<String, FormulaBody> book;
     private final UnitSystem system;
+    private final boolean symbols;
 
     /** A written part and how strongly it holds together, to know where brackets are needed. */
     private record Part(String text, int strength) {}
@@ -37,15 +38,20 @@ public final class Writing {
      * @param book  formulas whose lines are written in the place of their calls
      */
     public Writing(Function<String, String> names, Function<String, Unit> units, Map<String, FormulaBody> book, UnitSystem system) {
+        this(names, units, book, system, false);
+    }
+
+    private Writing(Function<String, String> names, Function<String, Unit> units, Map<String, FormulaBody> book, UnitSystem system, boolean symbols) {
         this.names = names;
         this.units = units;
         this.book = book;
         this.system = system;
+        this.symbols = symbols;
     }
 
     /** The expression in words of the working: names in place of values. */
     public static String symbolic(Node node, UnitSystem system) {
-        return new Writing(n -> n.equals("pi") ? "π" : n.replace('_', ' '), n -> null, Map.of(), system).write(node);
+        return new Writing(n -> n.equals("pi") ? "π" : n.replace('_', ' '), n -> null, Map.of(), system, true).write(node);
     }
 
     public String write(Node node) {
@@ -154,7 +160,7 @@ public final class Writing {
             case "ceil_to" -> new Part("round up(" + write(w.get(0)) + ", to " + write(w.get(1)) + ")", ATOM);
             case "min" -> new Part("the smallest of " + String.join(", ", w.stream().map(this::write).toList()), 1);
             case "max" -> new Part("the largest of " + String.join(", ", w.stream().map(this::write).toList()), 1);
-            case "if" -> new Part("if " + write(w.get(0)) + ": " + write(w.get(1)) + ", else " + write(w.get(2)), 1);
+            case "if" -> branch(w);
             case "marks" -> new Part(write(w.get(0)) + ", then every " + write(w.get(1)) + ", " + write(w.get(2)) + " in all", 1);
             case "each" -> new Part(write(w.get(3)) + " for each " + words(w.get(0)) + " from " + write(w.get(1)) + " to " + write(w.get(2)), 1);
             case "list" -> new Part(String.join("; ", w.stream().map(this::write).toList()), 1);
@@ -164,6 +170,18 @@ public final class Writing {
             case "at_most" -> new Part("the next size down from " + write(w.get(1)), 1);
             default -> formulaOrTable(c);
         };
+    }
+
+    /** With the values put in, a question about a label is answered already, and only the branch that is taken is worked. */
+    private Part branch(List<Node> w) {
+        if (!symbols && w.get(0) instanceof Node.Pair p && p.left() instanceof Node.Name name && p.right() instanceof Node.Label label
+                && (p.sign().equals("==") || p.sign().equals("!="))) {
+            String value = names.apply(name.name());
+            if (!value.equals(words(name))) {
+                return part(w.get(value.equals(label.text()) == p.sign().equals("==") ? 1 : 2));
+            }
+        }
+        return new Part("if " + write(w.get(0)) + ": " + write(w.get(1)) + ", else " + write(w.get(2)), 1);
     }
 
     private static String words(Node node) {
@@ -179,7 +197,7 @@ public final class Writing {
     private String equation(List<Node> w) {
         String unknown = w.get(0) instanceof Node.Name n ? n.name() : "";
         Node.Pair pair = (Node.Pair) w.get(3);
-        Writing inside = new Writing(n -> n.equals(unknown) ? words(w.get(0)) : names.apply(n), units, book, system);
+        Writing inside = new Writing(n -> n.equals(unknown) ? words(w.get(0)) : names.apply(n), units, book, system, symbols);
         return inside.write(pair.left()) + " = " + inside.write(pair.right());
     }
 
@@ -197,7 +215,7 @@ public final class Writing {
     private Part formulaOrTable(Node.Call c) {
         FormulaBody body = book.get(c.name());
         if (body != null && body.lines().size() == 1 && body.takes().size() == c.with().size()) {
-            Writing inside = new Writing(n -> passed(body, c, n), n -> unitOf(body, c, n), book, system);
+            Writing inside = new Writing(n -> passed(body, c, n), n -> unitOf(body, c, n), book, system, symbols);
             return inside.part(body.lines().get(0).value());
         }
         StringBuilder text = new StringBuilder(c.name().replace('_', ' ')).append('(');

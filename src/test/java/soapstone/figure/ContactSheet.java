@@ -9,7 +9,7 @@ import java.nio.file.Path;
 final class ContactSheet {
 
     /** Shows both layouts side by side on a wide screen. */
-    private static final String BOTH = "section div{display:flex;gap:12px}.drawing-wide,.drawing-narrow{display:block;margin:0;flex:none}";
+    private static final String BOTH = ".drawings{display:flex;gap:12px;container-type:normal}.drawing-wide,.drawing-narrow{display:block;margin:0;flex:none}";
 
     private ContactSheet() {}
 
@@ -27,8 +27,7 @@ final class ContactSheet {
         String css = Files.readString(Path.of("src/main/resources/soapstone/site/drawing.css"));
         StringBuilder out = new StringBuilder("<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><meta name=\"viewport\""
                 + " content=\"width=device-width\"><title>All drawings</title><style>body{font:17px/26px B612,sans-serif;"
-                + "margin:12px}h2{font-size:15px;border-top:1px solid #4A555B;margin:8px 0}.cells{display:grid;grid-template-columns:repeat(auto-fill,minmax(340px,1fr));gap:8px}"
-                + "@media(min-width:800px){.cells{grid-template-columns:repeat(auto-fill,minmax(720px,1fr))}}"
+                + "margin:12px}h2{font-size:15px;border-top:1px solid #4A555B;margin:8px 0}"
                 + "svg{outline:1px solid #eee}\n")
                 .append(css).append(both() ? BOTH : "").append("</style>\n");
         int id = 0;
@@ -38,7 +37,7 @@ final class ContactSheet {
             }
             Figure f = FigureKinds.draw(s.right(), s.yours(), "f" + id++).orElse(null);
             out.append("<section><h2>").append(s.name()).append("</h2>")
-                    .append(f == null ? "<p>no drawing</p>" : "<div>" + f.wide() + f.narrow() + "</div>").append("</section>\n");
+                    .append(f == null ? "<p>no drawing</p>" : "<div class=\"drawings\">" + f.wide() + f.narrow() + "</div>").append("</section>\n");
         }
         return out.append("</html>\n").toString();
     }

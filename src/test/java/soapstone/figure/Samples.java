@@ -34,6 +34,10 @@ final class Samples {
         s.add(new Sample("hole-row-count-asked", row.copy().ask("count", "b").build(), null));
         s.add(new Sample("hole-row-wild", row.build(), row.copy().length("pitch", 200).build()));
         s.add(new Sample("hole-row-more", row.build(), row.copy().number("count", 10).length("pitch", 34 / 9.0).build()));
+        Inputs feet = Inputs.of("hole-row").style(Inputs.Style.FEET).length("length", 136.5).length("first", 2.25)
+                .length("pitch", 13.2).number("count", 11);
+        s.add(new Sample("hole-row-feet", feet.build(), feet.copy().length("pitch", 12).build()));
+        s.add(new Sample("hole-row-untold-count", row.copy().texts("count").build(), null));
         Inputs metric = Inputs.of("hole-row", UnitSystem.METRIC).length("length", 2400).length("first", 45)
                 .length("pitch", 70).number("count", 34);
         s.add(new Sample("hole-row-metric", metric.texts("length", "2400 mm").build(), null));
@@ -114,6 +118,9 @@ final class Samples {
         s.add(new Sample("box-tank-as-cut", box.build(), box.copy().length("level", 25.25).build()));
         s.add(new Sample("box-tank-longer", box.build(), box.copy().length("length", 80).build()));
         s.add(new Sample("box-tank-wider", box.build(), box.copy().length("width", 50).build()));
+        Inputs feet = Inputs.of("box-tank").style(Inputs.Style.FEET).length("length", 150.75).length("width", 62.25)
+                .length("height", 38.125).length("level", 29.4375);
+        s.add(new Sample("box-tank-feet", feet.build(), feet.copy().length("level", 25.5).build()));
         Inputs drum = Inputs.of("lying-drum").length("diameter", 23).length("length", 34.5).length("level", 8.25);
         s.add(new Sample("lying-drum", drum.copy().ask("level", "a").build(), null));
         s.add(new Sample("lying-drum-as-cut", drum.build(), drum.copy().length("level", 13.5).build()));

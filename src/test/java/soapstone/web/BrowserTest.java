@@ -12,6 +12,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
@@ -26,9 +27,10 @@ import org.openqa.selenium.logging.LogType;
 
 /**
  * What only a real browser shows: the script, the layout, the keyboard. Needs Chromium and its driver (Debian: chromium,
- * chromium-driver); run it with {@code mvn test -Dtest=BrowserTest -DexcludedGroups=}.
+ * chromium-driver); where these are missing the tests are skipped and say so.
  */
 @Tag("browser")
+@EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
 class BrowserTest {
 
     private static final String SHEET = "/exercises/spacing/bolt-holes?seed=48213&units=us";
@@ -43,6 +45,10 @@ class BrowserTest {
     private static Path profile;
     private static SiteUnderTest site;
     private static ChromeDriver browser;
+
+    static boolean isHere() {
+        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
+    }
 
     @BeforeAll
     static void start() throws Exception {

@@ -168,7 +168,8 @@ class RefusalsTest {
         assertThat(RawHttp.send(site.port(), RawHttp.get("/about"), true).status()).isEqualTo(200);
         assertThat(RawHttp.send(site.port(), RawHttp.post("/answers", "way=quantity%3Ain&typed=20"), true).status()).isEqualTo(200);
         isOurPage(RawHttp.send(site.port(), "POST /answers HTTP/1.1\r\n" + FORM + "Content-Length: 50\r\n\r\nway=", true), 400);
-        assertThat(RawHttp.send(site.port(), "GET /about HT", true).status()).isZero();
+        // Half a request line: whether its end is seen before the close is a matter of timing; both are clean.
+        assertThat(RawHttp.send(site.port(), "GET /about HT", true).status()).isIn(0, 400);
         assertThat(RawHttp.send(site.port(), "", true).status()).isZero();
         assertThat(site.get("/about").statusCode()).isEqualTo(200);
     }

@@ -6,11 +6,13 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.concurrent.atomic.AtomicLong;
+import org.htmlunit.HttpMethod;
 import org.htmlunit.WebClient;
+import org.htmlunit.WebRequest;
 import org.htmlunit.html.HtmlPage;
 
 /** The real server on a free port, and a browser without scripts in front of it. Closes both. */
-final class SiteUnderTest implements AutoCloseable {
+public final class SiteUnderTest implements AutoCloseable {
 
     private final SiteServer server;
     private final WebClient browser = new WebClient();
@@ -28,34 +30,42 @@ final class SiteUnderTest implements AutoCloseable {
         return start(Settings.on(0), new SampleDesk());
     }
 
-    static SiteUnderTest start(Settings settings, Desk desk) throws Exception {
+    public static SiteUnderTest start(Settings settings, Desk desk) throws Exception {
         AtomicLong next = new AtomicLong(100);
         return new SiteUnderTest(SiteServer.start(settings.withSeeds(next::incrementAndGet), desk));
     }
 
-    int port() {
+    public int port() {
         return server.port();
     }
 
-    String address(String path) {
+    public String address(String path) {
         return "http://127.0.0.1:" + server.port() + path;
     }
 
-    HtmlPage open(String path) throws IOException {
+    public HtmlPage open(String path) throws IOException {
         return browser.getPage(address(path));
     }
 
-    WebClient browser() {
+    public WebClient browser() {
         return browser;
     }
 
-    HttpResponse<String> get(String path) throws Exception {
+    public HttpResponse<String> get(String path) throws Exception {
         return http.send(HttpRequest.newBuilder(URI.create(address(path))).build(), HttpResponse.BodyHandlers.ofString());
     }
 
-    HttpResponse<String> post(String path, String form) throws Exception {
+    public HttpResponse<String> post(String path, String form) throws Exception {
         return http.send(HttpRequest.newBuilder(URI.create(address(path))).header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(form)).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a form as a browser does, and opens what comes back. */
+    public HtmlPage submit(String path, String form) throws IOException {
+        WebRequest request = new WebRequest(URI.create(address(path)).toURL(), HttpMethod.POST);
+        request.setAdditionalHeader("Content-Type", "application/x-www-form-urlencoded");
+        request.setRequestBody(form);
+        return browser.getPage(request);
     }
 
     @Override

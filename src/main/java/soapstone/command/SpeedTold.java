@@ -1,0 +1,119 @@
+package soapstone.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import soapstone.speed.MarkingSpeed;
+import soapstone.speed.PageSpeed;
+import soapstone.speed.SmallHeap;
+import soapstone.speed.Speed;
+import soapstone.speed.Spread;
+import soapstone.speed.StartSpeed;
+
+/** Measurements as text and as JSON. A spread is the middle one, with those between which the middle half lies. */
+final class SpeedTold {
+
+    private SpeedTold() {}
+
+    static List<String> lines(Speed speed) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Java " + System.getProperty("java.version") + " on " + Runtime.getRuntime().availableProcessors()
+                + " cores. Middle value (and between which the middle half lies).");
+        lines.add("");
+        speed.marking().ifPresentOrElse(m -> marking(m, lines),
+                () -> lines.add("Marking is not measured: this Java has no compiler, which the comparison needs. Use a JDK."));
+        lines.add("");
+        page(speed.page(), lines);
+        lines.add("");
+        start(speed.start(), lines);
+        lines.add("");
+        heap(speed.heap(), lines);
+        return lines;
+    }
+
+    private static void marking(MarkingSpeed m, List<String> lines) {
+        lines.add("Marking one answer with full diagnosis, over Java written out for the one exercise:");
+        m.exercises().stream().sorted(Comparator.comparingDouble(e -> e.ratio().median())).forEach(e ->
+                lines.add(String.format(Locale.ROOT, "    %-32s %s times (%.0f ns over %.0f ns, %d answers)", e.exercise(), spread(e.ratio(), 1),
+                        e.marker().median(), e.plain().median(), e.answers())));
+        lines.add("    The median exercise: " + spread(m.median(), 1) + " times. All answers together: " + spread(m.whole(), 1) + " times.");
+        lines.add(m.differences().isEmpty() ? "    Both gave the same verdict on every answer."
+                : "    NOT the same work: the verdicts differ on " + m.differences().size() + " answers, first " + m.differences().get(0) + ".");
+    }
+
+    private static void page(PageSpeed p, List<String> lines) {
+        lines.add(String.format(Locale.ROOT, "The page of %s over HTTP (%d bytes, new numbers each time), against a bare server's fixed page of that size:",
+                p.exercise(), p.bytes()));
+        lines.add("    " + spread(p.ratio(), 2) + " pages for each of the bare server (" + spread(p.site(), 0) + " µs against " + spread(p.bare(), 0) + " µs).");
+    }
+
+    private static void start(StartSpeed s, List<String> lines) {
+        lines.add("From starting the process to the first page, over a bare server's " + spread(s.bare(), 2) + " s:");
+        s.ways().forEach(w -> lines.add("    " + spread(w.ratio(), 1) + " times " + w.name() + " (" + spread(w.site(), 2) + " s)."));
+    }
+
+    private static void heap(SmallHeap h, List<String> lines) {
+        lines.add("With 64 MB of heap: " + h.good() + " of " + h.pages() + " pages came as they should"
+                + h.megabytes().map(m -> "; the whole process had at most " + m + " MB").orElse("") + ".");
+    }
+
+    private static String spread(Spread s, int places) {
+        String format = "%." + places + "f (%." + places + "f to %." + places + "f)";
+        return String.format(Locale.ROOT, format, s.median(), s.low(), s.high());
+    }
+
+    static ObjectNode json(Speed speed) {
+        ObjectNode data = Json.object();
+        data.put("java", System.getProperty("java.version"));
+        data.put("cores", Runtime.getRuntime().availableProcessors());
+        speed.marking().ifPresentOrElse(m -> data.set("marking", marking(m)), () -> data.putNull("marking"));
+        ObjectNode page = data.putObject("page");
+        page.put("exercise", speed.page().exercise());
+        page.put("bytes", speed.page().bytes());
+        page.set("ratio", json(speed.page().ratio()));
+        page.set("siteMicroseconds", json(speed.page().site()));
+        page.set("bareMicroseconds", json(speed.page().bare()));
+        ObjectNode start = data.putObject("start");
+        start.set("bareSeconds", json(speed.start().bare()));
+        ArrayNode ways = start.putArray("ways");
+        speed.start().ways().forEach(w -> ways.addObject().put("started", w.name()).<ObjectNode>set("ratio", json(w.ratio())).set("seconds", json(w.site())));
+        ObjectNode heap = data.putObject("heap64");
+        heap.put("pages", speed.heap().pages());
+        heap.put("good", speed.heap().good());
+        speed.heap().megabytes().ifPresent(m -> heap.put("processMegabytes", m));
+        return data;
+    }
+
+    private static ObjectNode marking(MarkingSpeed m) {
+        ObjectNode node = Json.object();
+        node.set("medianRatio", json(m.median()));
+        node.set("wholeRatio", json(m.whole()));
+        node.put("differences", m.differences().size());
+        ArrayNode exercises = node.putArray("exercises");
+        for (MarkingSpeed.OfExercise e : m.exercises()) {
+            ObjectNode one = exercises.addObject();
+            one.put("exercise", e.exercise());
+            one.put("answers", e.answers());
+            one.set("ratio", json(e.ratio()));
+            one.set("markerNanoseconds", json(e.marker()));
+            one.set("plainNanoseconds", json(e.plain()));
+        }
+        return node;
+    }
+
+    private static ObjectNode json(Spread s) {
+        ObjectNode node = Json.object();
+        node.set("median", rounded(s.median()));
+        node.set("low", rounded(s.low()));
+        node.set("high", rounded(s.high()));
+        return node;
+    }
+
+    /** Three figures: more is noise. */
+    private static com.fasterxml.jackson.databind.JsonNode rounded(double d) {
+        return Json.number(new java.math.BigDecimal(d).round(new java.math.MathContext(3)).doubleValue());
+    }
+}

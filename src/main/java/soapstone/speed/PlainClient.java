@@ -1,0 +1,91 @@
+package soapstone.speed;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+
+/** One connection over which pages are asked for one after the other: as little as possible stands between clock and server. */
+public final class PlainClient implements AutoCloseable {
+
+    private static final int MILLIS = 20_000;
+
+    private final Socket socket;
+    private final InputStream in;
+    private final OutputStream out;
+
+    /** What came back. */
+    public record Reply(int status, byte[] body) {
+
+        public String text() {
+            return new String(body, StandardCharsets.UTF_8);
+        }
+    }
+
+    /** Connects to a port of this machine. */
+    public PlainClient(int port) throws IOException {
+        this.socket = new Socket(InetAddress.getByName("127.0.0.1"), port);
+        socket.setTcpNoDelay(true);
+        socket.setSoTimeout(MILLIS);
+        this.in = new BufferedInputStream(socket.getInputStream(), 1 << 16);
+        this.out = socket.getOutputStream();
+    }
+
+    public Reply get(String path) throws IOException {
+        return send("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n\r\n");
+    }
+
+    /** @param form already encoded */
+    public Reply post(String path, String form) throws IOException {
+        return send("POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
+                + form.length() + "\r\n\r\n" + form);
+    }
+
+    private Reply send(String request) throws IOException {
+        out.write(request.getBytes(StandardCharsets.ISO_8859_1));
+        out.flush();
+        int status = Integer.parseInt(line().split(" ")[1]);
+        int length = -1;
+        boolean chunked = false;
+        for (String line = line(); !line.isEmpty(); line = line()) {
+            String lower = line.toLowerCase(Locale.ROOT);
+            length = lower.startsWith("content-length:") ? Integer.parseInt(line.substring(15).strip()) : length;
+            chunked |= lower.startsWith("transfer-encoding:") && lower.contains("chunked");
+        }
+        return new Reply(status, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
+    }
+
+    private byte[] chunks() throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (int size = Integer.parseInt(line(), 16); size > 0; size = Integer.parseInt(line(), 16)) {
+            body.write(in.readNBytes(size));
+            line();
+        }
+        line();
+        return body.toByteArray();
+    }
+
+    private String line() throws IOException {
+        StringBuilder line = new StringBuilder(64);
+        for (int c = in.read(); c != '\n'; c = in.read()) {
+            if (c < 0) {
+                throw new EOFException("the server closed the connection");
+            }
+            if (c != '\r') {
+                line.append((char) c);
+            }
+        }
+        return line.toString();
+    }
+
+    @Override
+    public void close() throws IOException {
+        socket.close();
+    }
+}
