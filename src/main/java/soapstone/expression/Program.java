@@ -14,7 +14,7 @@ public final class Program {
 
     /** The slot of {@code pi}. */
     static final int PI = 0;
-    /** The most names of one exercise: a bit each in a long. */
+    /** The most names of one exercise, beside {@code pi}: a bit each in a long. */
     public static final int MOST_NAMES = 60;
     /** The most items of one list. */
     public static final int MOST_ITEMS = 400;
