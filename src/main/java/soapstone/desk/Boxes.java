@@ -145,7 +145,7 @@ final class Boxes {
     }
 
     static String lower(String title) {
-        boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+        boolean word = title.startsWith("A ") || title.length() > 1 && Character.isLowerCase(title.charAt(1));
         return word ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
     }
 

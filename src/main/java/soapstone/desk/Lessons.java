@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import soapstone.exercise.Exercise;
 import soapstone.lesson.Lesson;
+import soapstone.page.ExerciseLink;
 import soapstone.page.Html;
 import soapstone.page.LessonView;
 import soapstone.page.Reference;
@@ -28,24 +29,41 @@ final class Lessons {
         Optional<Reference> before = at > 0 ? Optional.of(links.lesson(all.get(at - 1).id())) : Optional.empty();
         Optional<Reference> next = at >= 0 && at + 1 < all.size() ? Optional.of(links.lesson(all.get(at + 1).id())) : Optional.empty();
         Reference unit = library.course().unitOf(lesson.id()).map(u -> links.unit(u.folder())).orElseThrow();
-        List<LessonView.Part> parts = new ArrayList<>();
-        lesson.parts().forEach(p -> part(p).ifPresent(parts::add));
-        return new LessonView(lesson.id(), lesson.title(), unit, lesson.minutes(), parts,
-                lesson.practice().stream().flatMap(id -> library.bank().exercise(id).stream()).map(links::exercise).toList(), before, next);
+        return new LessonView(lesson.id(), lesson.title(), unit, lesson.minutes(), parts(lesson), List.of(), before, next);
     }
 
-    /** Links to practice stand together at the end of the page. */
-    private Optional<LessonView.Part> part(Lesson.Part part) {
-        if (part instanceof Lesson.Prose prose) {
-            return Optional.of(LessonView.Part.of(new Html(prose.html())));
-        } else if (part instanceof Lesson.Example example) {
-            return Optional.of(LessonView.Part.of(example(example)));
-        } else if (part instanceof Lesson.FormulaCard card) {
-            return Optional.of(LessonView.Part.of(new Books(library, links).formula(library.bank().formulas().get(card.formula()))));
-        } else if (part instanceof Lesson.CautionCard card) {
-            return Optional.of(LessonView.Part.of(links.cautions(List.of(card.caution())).get(0)));
+    /** Links to practice that follow each other stand in one list. */
+    private List<LessonView.Part> parts(Lesson lesson) {
+        List<LessonView.Part> parts = new ArrayList<>();
+        List<ExerciseLink> practice = new ArrayList<>();
+        for (Lesson.Part part : lesson.parts()) {
+            if (part instanceof Lesson.Practice p) {
+                practice.add(links.exercise(library.bank().exercises().get(p.exercise())));
+                continue;
+            }
+            add(practice, parts);
+            parts.add(part(part));
         }
-        return Optional.empty();
+        add(practice, parts);
+        return parts;
+    }
+
+    private static void add(List<ExerciseLink> practice, List<LessonView.Part> parts) {
+        if (!practice.isEmpty()) {
+            parts.add(LessonView.Part.of(practice));
+            practice.clear();
+        }
+    }
+
+    private LessonView.Part part(Lesson.Part part) {
+        if (part instanceof Lesson.Example example) {
+            return LessonView.Part.of(example(example));
+        } else if (part instanceof Lesson.FormulaCard card) {
+            return LessonView.Part.of(new Books(library, links).formula(library.bank().formulas().get(card.formula())));
+        } else if (part instanceof Lesson.CautionCard card) {
+            return LessonView.Part.of(links.cautions(List.of(card.caution())).get(0));
+        }
+        return LessonView.Part.of(new Html(((Lesson.Prose) part).html()));
     }
 
     private LessonView.Example example(Lesson.Example example) {

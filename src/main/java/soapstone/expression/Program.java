@@ -193,18 +193,23 @@ public final class Program {
      * @param asked the slots that are of interest; kept as it is
      */
     public Recipe recipe(Change change, int... asked) {
-        return recipe(change, asked, 0);
+        return recipe(Change.NONE, change, asked, 0);
     }
 
     /** What to work again when a line of this slot gives another amount; the line itself is not of it. */
     public Recipe after(int slot, int... asked) {
-        return recipe(Change.fixed(slot, 0), asked, 1L << slot);
+        return recipe(Change.NONE, Change.fixed(slot, 0), asked, 1L << slot);
     }
 
-    private Recipe recipe(Change change, int[] asked, long without) {
+    /** What to work again when a change is put into a run into which another one, of other lines, is put already. */
+    public Recipe onTop(Change there, Change change, int... asked) {
+        return recipe(there, change, asked, 0);
+    }
+
+    private Recipe recipe(Change there, Change change, int[] asked, long without) {
         long[] reading = reads.clone();
         Code[] working = codes.clone();
-        for (Change.Part part : change.parts) {
+        for (Change.Part part : change.over(there).parts) {
             reading[part.slot()] = part.reads();
             working[part.slot()] = part.code();
         }

@@ -9,16 +9,29 @@ public final class Trials {
     private static final Recipe NOTHING = new Recipe(new int[0], new Code[0], new int[0]);
 
     private final Program program;
-    private final Frame done;
+    private final Frame right;
     private final Frame into;
+    private Frame done;
     private Recipe last = NOTHING;
     private int set = -1;
 
-    public Trials(Program program, Frame done) {
+    /** @param right the finished run from which others differ or not */
+    public Trials(Program program, Frame right) {
         this.program = program;
-        this.done = done;
+        this.right = right;
         this.into = program.frame();
+        this.done = right;
         into.copyFrom(done);
+    }
+
+    /** Goes on from another finished run, such as one with a slip put in. */
+    public void from(Frame run) {
+        if (run != done) {
+            done = run;
+            last = NOTHING;
+            set = -1;
+            into.copyFrom(run);
+        }
     }
 
     /** The run with the last change put in, as far as the asked slots need it. */
@@ -29,7 +42,7 @@ public final class Trials {
     /**
      * Puts a change into the finished run.
      *
-     * @return whether something that is asked for differs now
+     * @return whether something that is asked for differs from the right run now
      */
     public boolean put(Recipe recipe) {
         takeBack();
@@ -57,7 +70,7 @@ public final class Trials {
             program.evaluate(into, slots[i], codes[i]);
         }
         for (int slot : recipe.asked) {
-            if (program.differs(done, into, slot) != 0) {
+            if (program.differs(right, into, slot) != 0) {
                 return true;
             }
         }

@@ -52,17 +52,12 @@ final class AskPlan {
         }
     }
 
-    /** Two slips that share no line, by their places in the exercise: a bit each. */
-    record Pair(long slips, Recipe recipe) {
-
-        int first() {
-            return Long.numberOfTrailingZeros(slips);
-        }
-
-        int second() {
-            return Long.SIZE - 1 - Long.numberOfLeadingZeros(slips);
-        }
-    }
+    /**
+     * Two slips that share no line, by their places in the exercise.
+     *
+     * @param onFirst what to work on top of the first slip's run
+     */
+    record Pair(int first, int second, Recipe onFirst) {}
 
     /** A line that may have been rounded before it was used, to one of these steps in base units. */
     record Rounding(Program.Slot slot, double[] steps, Recipe after) {}
@@ -119,9 +114,9 @@ final class AskPlan {
             for (int k = i + 1; k < slips.size(); k++) {
                 Change a = slips.get(i).change();
                 Change b = slips.get(k).change();
-                Recipe both = program.recipe((a.mask() & b.mask()) == 0 ? a.over(b) : Change.NONE, asked);
-                if (both.reaches()) {
-                    pairs.add(new Pair(1L << i | 1L << k, both));
+                Recipe onFirst = program.onTop(a, (a.mask() & b.mask()) == 0 ? b : Change.NONE, asked);
+                if (onFirst.reaches()) {
+                    pairs.add(new Pair(i, k, onFirst));
                 }
             }
         }

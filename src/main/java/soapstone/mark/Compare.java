@@ -4,14 +4,16 @@ import soapstone.exercise.Ask;
 import soapstone.expression.Frame;
 import soapstone.variant.Answers;
 
-/** Decides whether a typed answer is what a run gives, through one of several windows. */
+/** A typed answer that is being judged: decides whether it is what a run gives, through one of several windows. */
 final class Compare {
 
     /** A number typed with three figures or more was rounded on purpose. */
     private static final double THREE_FIGURES = 100;
     private static final double ON_MARK = 1e-6;
 
+    private final int index;
     private final Ask ask;
+    private final AskPlan plan;
     private final Typed typed;
     private final boolean single;
     /** The naming window of a single number; below 0 while nobody asked. */
@@ -29,14 +31,25 @@ final class Compare {
         NEAR
     }
 
-    Compare(Ask ask, Typed typed) {
+    /** @param index the place of the ask in the exercise */
+    Compare(int index, Ask ask, AskPlan plan, Typed typed) {
+        this.index = index;
         this.ask = ask;
+        this.plan = plan;
         this.typed = typed;
         this.single = !ask.isMany() && ask.second() < 0 && typed.size() == 1;
     }
 
+    int index() {
+        return index;
+    }
+
     Ask ask() {
         return ask;
+    }
+
+    AskPlan plan() {
+        return plan;
     }
 
     Typed typed() {

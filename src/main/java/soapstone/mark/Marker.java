@@ -109,27 +109,15 @@ public final class Marker {
         if (typed.isEmpty()) {
             return new AskMark(ask, typed, Verdict.BLANK, List.of(), List.of(), 0, BLANK);
         }
-        AskMark mark = judge(new Answer(index, plan.ask(index), new Compare(ask, typed)));
+        AskMark mark = judge(new Compare(index, ask, plan.ask(index), typed));
         remember(mark, index == model.asks().size() - 1);
         return mark;
-    }
-
-    /** An answer that is being judged: to which ask, what there is to try, and what fits. */
-    private record Answer(int index, AskPlan plan, Compare compare) {
-
-        Ask ask() {
-            return compare.ask();
-        }
-
-        Typed typed() {
-            return compare.typed();
-        }
     }
 
     /** The verdict with what fits, before points are added. */
     private record Finding(Verdict verdict, List<Fit> fits, List<String> families, Message say) {}
 
-    private AskMark judge(Answer answer) {
+    private AskMark judge(Compare answer) {
         Finding finding = find(answer);
         double share = switch (finding.verdict()) {
             case RIGHT -> 1;
@@ -142,8 +130,8 @@ public final class Marker {
         return new AskMark(ask, answer.typed(), finding.verdict(), finding.fits(), finding.families(), share * ask.points(), finding.say());
     }
 
-    private Finding find(Answer answer) {
-        if (answer.compare().fits(right, Compare.Window.WITHIN)) {
+    private Finding find(Compare answer) {
+        if (answer.fits(right, Compare.Window.WITHIN)) {
             return rightly(answer.ask(), answer.typed());
         }
         if (isCoarse(answer)) {
@@ -157,7 +145,7 @@ public final class Marker {
         if (named != null) {
             return named;
         }
-        if (answer.ask().to() > 0 && answer.compare().fits(right, Compare.Window.NEAR)) {
+        if (answer.ask().to() > 0 && answer.fits(right, Compare.Window.NEAR)) {
             return new Finding(Verdict.NEAR, List.of(), List.of(), near(answer.ask(), answer.typed()));
         }
         return UNEXPLAINED;
@@ -187,7 +175,7 @@ public final class Marker {
     }
 
     /** Right with a coarser value of a constant that is named as right too. */
-    private boolean isCoarse(Answer answer) {
+    private boolean isCoarse(Compare answer) {
         for (AskPlan.Try coarse : answer.plan().coarse) {
             if (fitsWith(answer, coarse, Compare.Window.WITHIN)) {
                 return true;
@@ -197,7 +185,7 @@ public final class Marker {
     }
 
     /** The same on top of what is put in already. */
-    private boolean isCoarse(Answer answer, Change base) {
+    private boolean isCoarse(Compare answer, Change base) {
         for (AskPlan.Try coarse : answer.plan().coarse) {
             if (fitsWith(answer, coarse.change().over(base), Compare.Window.WITHIN)) {
                 return true;
@@ -206,12 +194,12 @@ public final class Marker {
         return false;
     }
 
-    private boolean fitsWith(Answer answer, Change change, Compare.Window window) {
+    private boolean fitsWith(Compare answer, Change change, Compare.Window window) {
         return fitsWith(answer, answer.plan().of(change), window);
     }
 
-    private boolean fitsWith(Answer answer, AskPlan.Try candidate, Compare.Window window) {
-        return candidate.reaches() && trials().put(candidate.recipe()) && answer.compare().fits(trials().run(), window);
+    private boolean fitsWith(Compare answer, AskPlan.Try candidate, Compare.Window window) {
+        return candidate.reaches() && trials().put(candidate.recipe()) && answer.fits(trials().run(), window);
     }
 
     private Trials trials() {
@@ -229,7 +217,7 @@ public final class Marker {
     }
 
     /** Right with the student's own earlier answers, as typed or as the slip behind them would give them. */
-    private Finding carried(Answer answer) {
+    private Finding carried(Compare answer) {
         if (!anyWrong) {
             return null;
         }
@@ -247,7 +235,7 @@ public final class Marker {
     }
 
     /** Right with the earlier right answers put in as they were rounded. */
-    private boolean isRounded(Answer answer) {
+    private boolean isRounded(Compare answer) {
         return !allTyped.isEmpty() && fitsWith(answer, allTyped, Compare.Window.WITHIN);
     }
 
@@ -257,7 +245,7 @@ public final class Marker {
     }
 
     /** The earlier answer rounded to the mark before or after the typed one. */
-    private boolean isNextMark(Answer answer) {
+    private boolean isNextMark(Compare answer) {
         for (Ask before : model.asks()) {
             if (before == answer.ask()) {
                 return false;
@@ -296,33 +284,32 @@ public final class Marker {
     }
 
     /** The tiers that name a mistake, in order. */
-    private Finding named(Answer answer) {
+    private Finding named(Compare answer) {
         Ask ask = answer.ask();
-        AskPlan asked = answer.plan();
         boolean measured = ask.to() > 0;
         List<Fit> fits = singles(answer);
         if (fits.isEmpty() && measured) {
-            fits = mechanical().otherUnit(asked, answer.compare());
+            fits = mechanical().otherUnit(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical().stoppedEarly(asked, answer.compare());
+            fits = mechanical().stoppedEarly(answer);
         }
         if (fits.isEmpty() && !anyWrong && isRounded(answer)) {
             return rounded();
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical().roundedEarly(asked, answer.compare());
+            fits = mechanical().roundedEarly(answer);
         }
         if (fits.isEmpty() && measured) {
             fits = pairs(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical().ofThePen(asked, answer.compare());
+            fits = mechanical().ofThePen(answer);
         }
         if (fits.isEmpty() || ask.kind() == Ask.Kind.CHOICE && !isDistinctChoice(ask, fits)) {
             return null;
         }
-        int most = answer.compare().isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
+        int most = answer.isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
         if (fits.size() > most) {
             return UNEXPLAINED;
         }
@@ -352,10 +339,9 @@ public final class Marker {
     }
 
     /** One slip; of an answer that was rounded to three figures, every slip that gives the same three. */
-    private List<Fit> singles(Answer answer) {
+    private List<Fit> singles(Compare answer) {
         // Such an answer may be the right one rounded so; then no slip is behind it.
-        Compare compare = answer.compare();
-        if (answer.ask().to() > 0 && compare.isRoundedCoarser() && !compare.fits(right, Compare.Window.FIGURES)) {
+        if (answer.ask().to() > 0 && answer.isRoundedCoarser() && !answer.fits(right, Compare.Window.FIGURES)) {
             List<Fit> fits = singles(answer, Compare.Window.FIGURES);
             if (!fits.isEmpty()) {
                 return fits;
@@ -365,23 +351,23 @@ public final class Marker {
     }
 
     /** The draw has put every slip in already; only on carried values it has to be done again. */
-    private List<Fit> singles(Answer answer, Compare.Window window) {
+    private List<Fit> singles(Compare answer, Compare.Window window) {
         List<Fit> fits = answer.ask().isNumber() ? ofOneNumber(answer, window) : NO_FITS;
         for (int i = 0; i < model.slips().size() && !answer.ask().isNumber(); i++) {
             Variant.Outcome outcome = variant.outcome(i, answer.index());
             boolean differs = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
-            if (differs && answer.compare().fits(outcome.theirs(), window)) {
+            if (differs && answer.fits(outcome.theirs(), window)) {
                 fits = added(fits, plan.single(i));
             }
         }
         return fits.isEmpty() && anyWrong ? carriedSingles(answer, window) : fits;
     }
 
-    private List<Fit> ofOneNumber(Answer answer, Compare.Window window) {
+    private List<Fit> ofOneNumber(Compare answer, Compare.Window window) {
         List<Fit> fits = NO_FITS;
         double[] theirs = variant.theirs(answer.index());
         for (int i = 0; i < theirs.length; i++) {
-            if (answer.compare().fits(theirs[i], window)) {
+            if (answer.fits(theirs[i], window)) {
                 fits = added(fits, plan.single(i));
             }
         }
@@ -397,7 +383,7 @@ public final class Marker {
         return all;
     }
 
-    private List<Fit> carriedSingles(Answer answer, Compare.Window window) {
+    private List<Fit> carriedSingles(Compare answer, Compare.Window window) {
         List<Fit> fits = NO_FITS;
         for (int i = 0; i < model.slips().size(); i++) {
             Slip slip = model.slips().get(i);
@@ -416,33 +402,40 @@ public final class Marker {
         return sense;
     }
 
-    private boolean fitsOnCarried(Answer answer, Slip slip, Change carried, Compare.Window window) {
+    private boolean fitsOnCarried(Compare answer, Slip slip, Change carried, Compare.Window window) {
         return (slip.change().mask() & carried.mask()) == 0 && fitsWith(answer, carried.over(slip.change()), window);
     }
 
     /** Two slips at once that share no line; counts and choices have too few values to tell two apart. */
-    private List<Fit> pairs(Answer answer) {
+    private List<Fit> pairs(Compare answer) {
         List<Fit> fits = NO_FITS;
         if (isLuck(answer)) {
             return fits;
         }
         for (AskPlan.Pair pair : answer.plan().pairs) {
-            if ((pair.slips() & ~sense()) == 0 && trials().put(pair.recipe()) && answer.compare().fits(trials().run(), Compare.Window.SHARP)) {
+            if ((sense() & 1L << pair.first()) != 0 && (sense() & 1L << pair.second()) != 0 && fitsBoth(answer, pair)) {
                 Slip a = model.slips().get(pair.first());
                 Slip b = model.slips().get(pair.second());
                 fits = added(fits, Fit.pair(a, b, a.change().over(b.change())));
             }
         }
+        trials().from(right);
         return fits;
     }
 
+    /** The draw has put the first slip in already. */
+    private boolean fitsBoth(Compare answer, AskPlan.Pair pair) {
+        trials().from(variant.outcome(pair.first(), answer.index()).theirs());
+        return trials().put(pair.onFirst()) && answer.fits(trials().run(), Compare.Window.SHARP);
+    }
+
     /** Whether so many pairs, through windows so wide, would explain too many random answers. */
-    private boolean isLuck(Answer answer) {
+    private boolean isLuck(Compare answer) {
         if (!answer.ask().isNumber()) {
             return false;
         }
         int n = Long.bitCount(sense());
-        double window = answer.compare().width(Compare.Window.SHARP);
+        double window = answer.width(Compare.Window.SHARP);
         return n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
     }
 

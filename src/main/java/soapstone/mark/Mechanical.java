@@ -42,7 +42,8 @@ final class Mechanical {
     }
 
     /** The number is that of the right value in another unit: only a bare number can be meant in one. */
-    List<Fit> otherUnit(AskPlan plan, Compare answer) {
+    List<Fit> otherUnit(Compare answer) {
+        AskPlan plan = answer.plan();
         if (plan.times.length == 0 || !(answer.typed().reading() instanceof Reading.One one) || !one.bare()) {
             return List.of();
         }
@@ -59,8 +60,8 @@ final class Mechanical {
     }
 
     /** A line on the way to the asked one. */
-    List<Fit> stoppedEarly(AskPlan plan, Compare answer) {
-        for (int slot : plan.onTheWay) {
+    List<Fit> stoppedEarly(Compare answer) {
+        for (int slot : answer.plan().onTheWay) {
             if (answer.fits(right.number(slot), Compare.Window.SHARP)) {
                 String name = words(model.program().slot(slot));
                 return List.of(Fit.mechanical("stopped-early", Change.fixed(answer.ask().slot(), right.number(slot)), Message.of("mark.stopped-early", name)));
@@ -74,8 +75,8 @@ final class Mechanical {
     }
 
     /** A line on the way rounded before it was used. */
-    List<Fit> roundedEarly(AskPlan plan, Compare answer) {
-        for (AskPlan.Rounding rounding : plan.roundings) {
+    List<Fit> roundedEarly(Compare answer) {
+        for (AskPlan.Rounding rounding : answer.plan().roundings) {
             int slot = rounding.slot().index();
             double value = right.number(slot);
             for (double step : rounding.steps()) {
@@ -95,12 +96,12 @@ final class Mechanical {
     }
 
     /** Point out of place, digits swapped, a fraction written behind the point, upside down, a calculator in radians. */
-    List<Fit> ofThePen(AskPlan plan, Compare answer) {
+    List<Fit> ofThePen(Compare answer) {
         List<Fit> fits = new ArrayList<>(2);
         if (answer.ask().isNumber()) {
             ofOneNumber(answer, fits);
         }
-        if (fitsWith(answer, plan.radians)) {
+        if (fitsWith(answer, answer.plan().radians)) {
             fits.add(Fit.mechanical("radians", model.radians(), Message.of("mark.radians")));
         }
         return fits;

@@ -113,12 +113,12 @@ final class Trial {
         return sum;
     }
 
-    /** Marks all answers once with the written-out Java. */
+    /** Marks all answers once with the written-out Java. Everyone has numbers of their own, so they come with each answer. */
     double plain() {
         double sum = 0;
         for (Round round : rounds) {
-            plain.take(round.numbers(), round.lists(), round.sense());
             for (PlainAnswer answer : round.answers()) {
+                plain.take(round.numbers(), round.lists(), round.sense());
                 sum += plain.mark(answer).tier();
             }
         }

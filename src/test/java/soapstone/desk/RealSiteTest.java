@@ -194,7 +194,9 @@ class RealSiteTest {
             for (int i = 0; i < shown.size(); i++) {
                 example(lesson.id(), examples.get(i), shown.get(i));
             }
-            assertThat(RealSite.text(page)).as(lesson.id()).contains("Practice", "about " + lesson.minutes() + " minutes");
+            assertThat(RealSite.text(page)).as(lesson.id()).contains("about " + lesson.minutes() + " minutes");
+            List<DomElement> practice = page.getByXPath("//div[@class='part lesson']//ul[@class='links']//a");
+            assertThat(practice).as(lesson.id()).hasSameSizeAs(lesson.practice()).isNotEmpty();
         }
     }
 
