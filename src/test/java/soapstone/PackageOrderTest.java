@@ -3,6 +3,7 @@ package soapstone;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,6 +44,16 @@ class PackageOrderTest {
             }
         }
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void theStoryOfThePackagesIsInThisOrder() {
+        String story = SourceFiles.text("package-info.java");
+        List<String> told = Pattern.compile("<li>\\{@link soapstone\\.([a-z]+)}").matcher(story).results().map(m -> m.group(1)).toList();
+        List<String> parts = SourceFiles.all().stream().map(SourceFiles.File::part).filter(p -> Character.isLowerCase(p.charAt(0)) && !p.equals("package-info"))
+                .distinct().toList();
+        assertThat(told).as("packages with a sentence in the root package-info").containsAll(parts)
+                .isSortedAccordingTo(Comparator.comparingInt(ORDER::indexOf)).doesNotHaveDuplicates();
     }
 
     @Test

@@ -47,6 +47,15 @@ final class SourceFiles {
         }
     }
 
+    /** The whole text of a source file below {@code soapstone}. */
+    static String text(String file) {
+        try {
+            return Files.readString(ROOT.resolve(file));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private static File read(Path path) {
         try {
             Path below = ROOT.relativize(path);
