@@ -1,6 +1,7 @@
 package soapstone.bank;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,8 @@ final class AskReader {
     private final Templates templates;
     private final Issues issues;
     private final Literals literals;
+    private final Set<String> named = new LinkedHashSet<>();
+    private boolean nameless;
 
     AskReader(Yaml.Entries root, Optional<Yaml.Entries> metric, UnitSystem system, ProgramBuilder builder, Map<String, Integer> slots,
             Templates templates, Issues issues) {
@@ -58,17 +61,20 @@ final class AskReader {
         for (Yaml.Value item : root.items("ask")) {
             item.map().ifPresent(m -> one(m.only(KEYS), String.valueOf((char) ('a' + asks.size()))).ifPresent(asks::add));
         }
-        metric.ifPresent(m -> m.only(asks.stream().map(Ask::name).toList()));
+        // An ask with a fault of its own is told there.
+        metric.filter(m -> !nameless).ifPresent(m -> m.only(named));
         return asks;
     }
 
     private Optional<Ask> one(Yaml.Entries map, String letter) {
         List<Text> names = new ArrayList<>();
         if (!map.has("find")) {
-            map.need("find");
+            nameless = true;
+            issues.add("missing-key", map.place(), "the ask has no 'find'", "find: the line that is asked");
             return Optional.empty();
         }
         map.items("find").forEach(v -> v.text().ifPresent(names::add));
+        names.forEach(n -> named.add(n.value()));
         for (Text name : names) {
             if (slots.getOrDefault(name.value(), -1) < 0) {
                 issues.add(RULE, name.place(), "'" + name.value() + "' is not a line of the working", Near.suggest(name.value(), slots.keySet()));
@@ -103,7 +109,7 @@ final class AskReader {
         if (prompt.isEmpty()) {
             issues.add(RULE, map.place(), "the ask has no prompt", "prompt: what the student is to find");
         }
-        double points = map.text("points").flatMap(literals::amount).map(Quantity::amount).orElse(1.0);
+        double points = points(map);
         int second = names.size() == 2 ? slots.get(names.get(1).value()) : -1;
         Show show = kind.get() == Ask.Kind.COUNT ? Show.WHOLE : toText.map(t -> show(t, unit)).orElse(Show.AUTO);
         return Optional.of(new Ask(name, letter, kind.get(), slots.get(name), second, prompt, to.map(q -> q.base(system)).orElse(0.0),
@@ -165,12 +171,23 @@ final class AskReader {
         return q;
     }
 
+    private double points(Yaml.Entries map) {
+        Optional<Quantity> points = map.text("points").flatMap(literals::amount);
+        if (points.isPresent() && (!points.get().unit().equals(Units.ONE) || points.get().amount() < 0)) {
+            issues.add(RULE, map.place("points"), "'points' is " + map.string("points", ""), "A plain number, 0 or more");
+        }
+        return points.map(Quantity::amount).orElse(1.0);
+    }
+
     /** The unit beside the box: said, else the line's own. */
     private Unit unit(Yaml.Entries map, Optional<Yaml.Entries> own, Type type, Optional<Quantity> to) {
-        Optional<Unit> said = text(map, own, "in").flatMap(t -> Units.parse(t.value()));
+        Optional<Text> text = text(map, own, "in");
+        Optional<Unit> said = text.flatMap(t -> Units.parse(t.value()));
         if (said.isPresent() && said.get().dimension().equals(type.dimension())) {
             return said.get();
         }
+        text.ifPresent(t -> issues.add("unit", t.place(), said.isEmpty() ? "unknown unit '" + t.value() + "'"
+                : t.value() + " is " + said.get().dimension() + ", the answer is " + type, "A unit of " + type.dimension()));
         return to.map(Quantity::unit).orElse(Units.ONE);
     }
 

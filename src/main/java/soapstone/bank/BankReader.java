@@ -11,7 +11,7 @@ import soapstone.exercise.Exercise;
 import soapstone.exercise.Family;
 import soapstone.exercise.Formula;
 import soapstone.exercise.Table;
-import soapstone.quantity.Units;
+import soapstone.expression.Calls;
 import soapstone.source.Issues;
 import soapstone.source.Source;
 import soapstone.source.Yaml;
@@ -115,8 +115,10 @@ public final class BankReader {
         files.texts().forEach((path, text) -> {
             if (path.startsWith(TABLES) && path.endsWith(".csv")) {
                 String name = path.substring(TABLES.length(), path.length() - ".csv".length()).replace('-', '_');
-                if (Units.named(name).isPresent()) {
-                    issues.add("table", source(path).at(1, 1), "'" + name + "' is a unit, so it can't be a table", "Take a longer word");
+                Optional<String> fault = Names.fault(name);
+                if (fault.isPresent() || Calls.isFunction(name)) {
+                    issues.add("table", source(path).at(1, 1), fault.orElse("'" + name + "' is a function of the language") + ", so it can't be a table",
+                            "Take another word");
                 }
                 new TableReader(source(path), issues).read(name).ifPresent(t -> tables.put(name, t));
                 texts.put(name, text);

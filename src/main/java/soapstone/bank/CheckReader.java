@@ -49,8 +49,8 @@ final class CheckReader {
     private void one(Yaml.Entries map, List<Check> checks) {
         String source = map.need("source").map(Text::value).orElse("");
         Check.Kind kind = kind(map);
-        UnitSystem system = map.text("units").flatMap(t -> UnitSystem.parse(t.value())).orElse(UnitSystem.US);
-        boolean misprint = map.string("misprint", "false").equals("true");
+        UnitSystem system = system(map);
+        boolean misprint = map.flag("misprint");
         if (map.has("rows")) {
             rows(map, checks, source, kind, system);
             return;
@@ -59,6 +59,15 @@ final class CheckReader {
         Map<String, Check.Item> expect = expect(map);
         Quantity within = map.text("within").flatMap(literals::amount).orElse(null);
         checks.add(new Check(source, kind, system, given, expect, within, misprint, map.string("note", ""), map.place()));
+    }
+
+    private UnitSystem system(Yaml.Entries map) {
+        Optional<Text> text = map.text("units");
+        Optional<UnitSystem> system = text.flatMap(t -> UnitSystem.parse(t.value()));
+        if (text.isPresent() && system.isEmpty()) {
+            issues.add(RULE, text.get().place(), "unknown units '" + text.get().value() + "'", "us or metric");
+        }
+        return system.orElse(UnitSystem.US);
     }
 
     private Check.Kind kind(Yaml.Entries map) {

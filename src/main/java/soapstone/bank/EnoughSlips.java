@@ -11,7 +11,7 @@ final class EnoughSlips implements Rule {
     public void look(Draft draft, Issues issues) {
         int slips = draft.exercise().us().slips().size();
         if (slips < LEAST) {
-            issues.add("slip", draft.root().place("slips"), "the exercise has " + slips + " slips", "At least " + LEAST);
+            issues.add("slip", draft.root().place("slips"), "the exercise has fewer than " + LEAST + " slips: " + slips, "At least " + LEAST);
         }
     }
 }

@@ -41,7 +41,9 @@ final class ExerciseReader {
         Issues own = new Issues();
         Optional<Yaml.Entries> root = Yaml.read(source, own);
         Optional<Read> read = root.flatMap(r -> read(id, source, r.only(KEYS), own));
-        read.ifPresent(r -> Rules.look(new Draft(r.exercise(), root.orElseThrow(), book), own));
+        // A file with a piece missing is not looked at more closely: what is missing would be told in many ways.
+        boolean whole = own.all().stream().noneMatch(i -> i.rule().equals("yaml") || i.rule().equals("missing-key"));
+        read.filter(r -> whole).ifPresent(r -> Rules.look(new Draft(r.exercise(), root.orElseThrow(), book), own));
         own.all().stream().distinct().forEach(i -> issues.add(i.rule(), i.place(), i.found(), i.fits()));
         return own.isEmpty() ? read : Optional.empty();
     }

@@ -1,6 +1,8 @@
 package soapstone.bank;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import soapstone.exercise.Formula;
 import soapstone.exercise.Table;
+import soapstone.expression.Calls;
 import soapstone.expression.FormulaBody;
 import soapstone.expression.Node;
 import soapstone.expression.Program;
@@ -34,6 +37,9 @@ final class FormulaReader {
     private final Literals literals;
     private final BankFiles files;
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
+    /** Formulas with a fault of their own: whoever calls them is not told again. */
+    private final Set<String> broken = new HashSet<>();
+    private final Set<String> begun = new HashSet<>();
 
     /** A formula between its two readings. */
     private record Draft(String topic, Yaml.Entries map, FormulaBody body, List<String> dims, List<String> written,
@@ -57,8 +63,10 @@ final class FormulaReader {
             issues.add(RULE, file.place(name), "the formula '" + name + "' stands twice in the book", "Keep one");
             return;
         }
-        if (Units.named(name).isPresent()) {
-            issues.add(RULE, file.place(name), "'" + name + "' is a unit, so it can't be a formula", "Take a longer word");
+        Optional<String> fault = Names.fault(name);
+        if (fault.isPresent() || Calls.isFunction(name)) {
+            issues.add(RULE, file.place(name), fault.orElse("'" + name + "' is a function of the language") + ", so it can't be a formula", "Take another word");
+            broken.add(name);
             return;
         }
         List<String> dims = new ArrayList<>();
@@ -70,7 +78,11 @@ final class FormulaReader {
         Map<String, Text> texts = new LinkedHashMap<>();
         List<String> steps = new ArrayList<>();
         List<FormulaBody.Line> lines = lines(map, texts, steps);
-        if (gives.isEmpty() || lines.isEmpty()) {
+        if (gives.isEmpty() || lines.isEmpty() || takes.size() + lines.size() > Program.MOST_NAMES) {
+            if (gives.isPresent() && !lines.isEmpty()) {
+                issues.add(RULE, file.place(name), "the formula has more than " + Program.MOST_NAMES + " names", "Cut it into two formulas");
+            }
+            broken.add(name);
             return;
         }
         List<String> written = texts.entrySet().stream()
@@ -84,9 +96,7 @@ final class FormulaReader {
             issues.add(RULE, map.place(), "the formula takes nothing", "takes: {radius: length, angle: angle}");
         }
         map.map("takes").ifPresent(all -> all.keys().forEach(k -> all.text(k).ifPresent(t -> {
-            if (Units.named(k).isPresent()) {
-                issues.add(RULE, all.place(k), "'" + k + "' is a unit, so it can't be a name", "Take a longer word");
-            }
+            Names.fault(k).ifPresent(f -> issues.add(RULE, all.place(k), f + ", so it can't be a name", "A word of small letters, such as side_length"));
             dims.add(t.value());
             takes.add(new FormulaBody.Parameter(k, type(t).orElse(Type.UNKNOWN)));
         })));
@@ -123,6 +133,11 @@ final class FormulaReader {
             Optional<Text> line = item.isText() ? item.text() : item.map().flatMap(m -> m.only(Set.of("let", "say", "in", "show")).need("let"));
             String say = item.isMap() ? item.map().map(m -> m.string("say", "")).orElse("") : "";
             line.ifPresent(t -> literals.assignment(t).ifPresent(a -> {
+                boolean taken = texts.containsKey(a.name()) || map.map("takes").map(all -> all.has(a.name())).orElse(false);
+                if (taken || a.name().equals("pi")) {
+                    issues.add(RULE, t.place(), "the name '" + a.name() + "' stands twice", "Every line has a name of its own");
+                    return;
+                }
                 lines.add(new FormulaBody.Line(a.name(), a.value()));
                 texts.put(a.name(), new Text(t.value().substring(t.value().indexOf('=') + 1).trim(), t.place(), false, true));
                 steps.add(say);
@@ -133,8 +148,13 @@ final class FormulaReader {
 
     Map<String, FormulaBody> bodies() {
         Map<String, FormulaBody> bodies = new LinkedHashMap<>();
-        drafts.forEach((n, d) -> bodies.put(n, d.body()));
+        drafts.forEach((n, d) -> bodies.put(n, broken.contains(n) ? unknown(n) : d.body()));
+        broken.forEach(n -> bodies.putIfAbsent(n, unknown(n)));
         return bodies;
+    }
+
+    private static FormulaBody unknown(String name) {
+        return new FormulaBody(name, List.of(), Type.UNKNOWN, List.of());
     }
 
     /** The text of each formula as it is written, for fingerprints. */
@@ -146,10 +166,40 @@ final class FormulaReader {
 
     /** Second reading: plans every formula in both systems and reads what belongs to it. */
     Map<String, Formula> finish(Map<String, Table> tables, Set<String> families, Set<String> cautions) {
-        Map<String, FormulaBody> bodies = bodies();
+        circles(tables.keySet());
+        Map<String, Formula> done = new HashMap<>();
+        drafts.keySet().forEach(name -> finish(name, done, tables, families, cautions));
         Map<String, Formula> formulas = new LinkedHashMap<>();
-        drafts.forEach((name, draft) -> formulas.put(name, finish(draft, bodies, tables, families, cautions)));
+        drafts.keySet().forEach(name -> formulas.put(name, done.get(name)));
         return formulas;
+    }
+
+    /** Those that a formula calls go first: what calls a broken one is not told again. */
+    private void finish(String name, Map<String, Formula> done, Map<String, Table> tables, Set<String> families, Set<String> cautions) {
+        Draft draft = drafts.get(name);
+        if (draft == null || done.containsKey(name) || !begun.add(name)) {
+            return;
+        }
+        draft.body().lines().forEach(line -> Calls.direct(line.value()).forEach(called -> finish(called, done, tables, families, cautions)));
+        int before = issues.size();
+        Formula formula = finish(draft, bodies(), tables, families, cautions);
+        done.put(name, formula);
+        if (issues.size() > before || formula.us().slots().stream().anyMatch(s -> s.type().kind() == Type.Kind.UNKNOWN)) {
+            broken.add(name);
+        }
+    }
+
+    /** Tells formulas that call themselves, in one step or by way of others, and those that hide behind a table. */
+    private void circles(Set<String> tables) {
+        Map<String, FormulaBody> bodies = bodies();
+        drafts.forEach((name, draft) -> {
+            boolean circle = draft.body().lines().stream().anyMatch(l -> Calls.formulas(l.value(), bodies).contains(name));
+            if (circle || tables.contains(name)) {
+                String found = circle ? "the formula '" + name + "' comes back to itself" : "there is a table '" + name + "' too";
+                issues.add(RULE, draft.map().place(), found, circle ? "Formulas cannot call themselves" : "Take another word");
+                broken.add(name);
+            }
+        });
     }
 
     private Formula finish(Draft d, Map<String, FormulaBody> bodies, Map<String, Table> tables, Set<String> families, Set<String> cautions) {

@@ -49,7 +49,7 @@ final class GivenReader {
 
     /** @return the given, or empty after a fault (the name is then known with an unknown type) */
     Optional<Given> read(String name, Yaml.Entries map) {
-        boolean hidden = map.string("hidden", "false").equals("true");
+        boolean hidden = map.flag("hidden");
         Optional<Unit> in = map.text("in").flatMap(this::unit);
         if (map.has("is")) {
             return derived(name, map, in.orElse(null), hidden);
@@ -72,7 +72,7 @@ final class GivenReader {
         Optional<Unit> unit = Units.parse(text.value());
         if (unit.isEmpty()) {
             issues.add("unit", text.place(), "unknown unit '" + text.value() + "'",
-                    Near.suggest(text.value(), Units.all().stream().map(Unit::name).toList()));
+                    Near.suggest(text.value(), Units.all().stream().map(Unit::name).filter(n -> !n.equals(Units.ONE.name())).toList()));
         }
         return unit;
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Given;
 import soapstone.exercise.Kept;
@@ -18,6 +19,7 @@ import soapstone.expression.Node;
 import soapstone.expression.Parser;
 import soapstone.expression.Program;
 import soapstone.expression.ProgramBuilder;
+import soapstone.expression.Type;
 import soapstone.expression.Value;
 import soapstone.quantity.Quantity;
 import soapstone.quantity.Show;
@@ -26,15 +28,16 @@ import soapstone.quantity.UnitSystem;
 import soapstone.quantity.Units;
 import soapstone.source.Issues;
 import soapstone.source.Near;
+import soapstone.source.Place;
 import soapstone.source.Yaml;
 import soapstone.source.Text;
 
 /** Reads an exercise for one unit system. */
 final class ModelReader {
 
-    private static final java.util.Set<String> LINE_KEYS = java.util.Set.of("let", "say", "in", "show");
-    static final java.util.Set<String> METRIC_KEYS =
-            java.util.Set.of("story", "notes", "given", "ask", "in", "show", "constants", "where", "title");
+    private static final Set<String> LINE_KEYS = Set.of("let", "say", "in", "show");
+    static final Set<String> METRIC_KEYS =
+            Set.of("story", "notes", "given", "ask", "in", "show", "constants", "where", "title");
 
     private final Yaml.Entries root;
     private final Optional<Yaml.Entries> metric;
@@ -47,6 +50,9 @@ final class ModelReader {
     private final Map<String, Integer> slots = new HashMap<>();
     private final Map<Integer, Show> shows = new HashMap<>();
     private final List<Line> lines = new ArrayList<>();
+    /** Some line is missing or unknown, for a reason that is told where it is found. */
+    private boolean incomplete;
+    private boolean tooMany;
 
     ModelReader(Yaml.Entries root, UnitSystem system, Book book, Issues issues) {
         this.root = root;
@@ -58,7 +64,7 @@ final class ModelReader {
         this.literals = new Literals(issues);
         this.builder = new ProgramBuilder(system, book.bodies(), book.tables());
         this.slots.put("pi", 0);
-        this.templates = new Templates(issues, name -> slots.getOrDefault(name, -1));
+        this.templates = new Templates(issues, slots);
     }
 
     Optional<Model> read() {
@@ -67,7 +73,10 @@ final class ModelReader {
         List<PendingLine> pending = new ArrayList<>();
         working("working", Line.Phase.WORKING, pending);
         working("after", Line.Phase.AFTER, pending);
-        int before = issues.size();
+        if (tooManyNames()) {
+            return Optional.empty();
+        }
+        metricNames();
         List<Ask> asks = new AskReader(root, metric, system, builder, slots, templates, issues).read();
         List<Slip> slips = new SlipReader(root, book, builder, slots, templates, issues).read();
         pending.forEach(p -> lines.add(new Line(p.slot, p.say == null ? Template.EMPTY : templates.read(p.say), p.phase)));
@@ -77,7 +86,7 @@ final class ModelReader {
         Template story = pick("story").map(templates::read).orElse(Template.EMPTY);
         List<Template> notes = notes();
         metricShows();
-        if (before > issues.size() || issues.size() > 0) {
+        if (incomplete || !issues.isEmpty() || hasUnknown()) {
             return Optional.empty();
         }
         // Planned before the program is built: it takes cells of its own.
@@ -89,6 +98,31 @@ final class ModelReader {
         }
         return Optional.of(new Model(system, program, all, story, notes, givens, where, lines, asks, slips, consequence, constants, figure,
                 radians, new Kept()));
+    }
+
+    /** With more names than can be kept apart, nothing else that is said would be of use. */
+    private boolean tooManyNames() {
+        if (tooMany) {
+            issues.add("name", root.place(), "the exercise has more than " + Program.MOST_NAMES + " names", "Cut it into two exercises");
+        }
+        return tooMany;
+    }
+
+    private boolean isFull() {
+        tooMany |= builder.isFull();
+        return builder.isFull();
+    }
+
+    /** A line that calls a formula with a fault is unknown; the fault is told at the formula. */
+    private boolean hasUnknown() {
+        return slots.keySet().stream().anyMatch(name -> builder.type(name).map(t -> t.kind() == Type.Kind.UNKNOWN).orElse(false));
+    }
+
+    /** What the metric part says of lines has to be of lines that there are. */
+    private void metricNames() {
+        metric.flatMap(m -> m.has("in") ? m.map("in") : Optional.empty()).ifPresent(m -> m.only(slots.keySet()));
+        metric.flatMap(m -> m.has("constants") ? m.map("constants") : Optional.empty())
+                .ifPresent(m -> m.only(root.map("constants").map(c -> List.copyOf(c.keys())).orElse(List.of())));
     }
 
     private record PendingLine(int slot, Text say, Line.Phase phase) {}
@@ -105,7 +139,12 @@ final class ModelReader {
             Yaml.Entries from = own.filter(o -> o.has(name)).orElse(all);
             List<Quantity> values = new ArrayList<>();
             from.items(name).forEach(v -> v.text().flatMap(literals::amount).ifPresent(values::add));
-            if (!values.isEmpty()) {
+            boolean alike = values.stream().allMatch(q -> q.unit().dimension().equals(values.get(0).unit().dimension()));
+            boolean number = !name.equals("pi") || values.stream().allMatch(q -> q.unit().dimension().isNumber());
+            if (!alike || !number) {
+                issues.add("constant", all.place(name), "the values of '" + name + "' are not of one kind", "The same constant, as one shop or another takes it");
+            }
+            if (!values.isEmpty() && alike && number && !isFull()) {
                 constants.add(constant(name, values));
             }
         }));
@@ -123,16 +162,11 @@ final class ModelReader {
         return new Model.Constant(name, slot, values.stream().skip(1).mapToDouble(q -> q.base(system)).toArray());
     }
 
-    private int declare(String name, soapstone.source.Place place, int slot) {
+    private int declare(String name, Place place, int slot) {
         if (slots.putIfAbsent(name, slot) != null) {
             issues.add("name", place, "the name '" + name + "' stands twice", "Every line has a name of its own");
         }
-        if (slot >= Program.MOST_NAMES) {
-            issues.add("name", place, "the exercise has more than " + Program.MOST_NAMES + " names", "Cut it into two exercises");
-        }
-        if (Units.named(name).isPresent()) {
-            issues.add("name", place, "'" + name + "' is a unit, so it can't be a name", "Take a longer word");
-        }
+        Names.fault(name).ifPresent(f -> issues.add("name", place, f + ", so it can't be a name", "A word of small letters, such as side_length"));
         return slot;
     }
 
@@ -147,12 +181,18 @@ final class ModelReader {
         }
         own.ifPresent(o -> o.only(all.get().keys()));
         for (String name : all.get().keys()) {
-            if (builder.isFull()) {
+            if (isFull()) {
                 break;
             }
             Optional<Yaml.Entries> map = own.filter(o -> o.has(name)).isPresent() ? own.get().map(name) : all.get().map(name);
+            if (map.isEmpty()) {
+                unknown(name);
+            }
             map.ifPresent(m -> {
                 Optional<Given> given = reader.read(name, m.only(GivenReader.KEYS));
+                if (system == UnitSystem.METRIC && own.filter(o -> o.has(name)).isEmpty()) {
+                    given.ifPresent(g -> inInches(name, g, all.get().place(name)));
+                }
                 int slot = given.map(Given::slot).orElse(-1);
                 if (slot >= 0) {
                     declare(name, all.get().place(name), slot);
@@ -165,6 +205,23 @@ final class ModelReader {
             });
         }
         return givens;
+    }
+
+    /** A range of lengths in inches would stay one in a metric draw. */
+    private void inInches(String name, Given given, Place place) {
+        boolean drawn = given.choice() instanceof Given.Range || given.choice() instanceof Given.Pick;
+        Unit shown = builder.shown(name).orElse(Units.ONE);
+        if (drawn && Set.of(Units.INCH, Units.FOOT, Units.YARD).contains(shown)) {
+            issues.add("metric", place, "'" + name + "' has no values for a metric draw: it would stay in " + shown, "metric: {given: {" + name + ": …}}");
+        }
+    }
+
+    /** A name that is meant, but says nothing: it is known, so that what uses it is not told again. */
+    private void unknown(String name) {
+        incomplete = true;
+        if (!builder.has(name) && !isFull() && Names.fault(name).isEmpty()) {
+            slots.putIfAbsent(name, builder.given(name, Type.UNKNOWN, Units.ONE));
+        }
     }
 
     /** How a value prints. In a metric draw, what a US file says of inches does not count. */
@@ -208,7 +265,10 @@ final class ModelReader {
     private void line(Yaml.Entries map, Line.Phase phase, Optional<Yaml.Entries> units, List<PendingLine> pending) {
         Optional<Text> let = map.need("let");
         Optional<Parser.Assignment> line = let.flatMap(literals::assignment);
-        if (line.isEmpty() || builder.isFull()) {
+        if (line.isEmpty()) {
+            unknown(let.map(t -> t.value().split("=", 2)[0].strip()).orElse(""));
+        }
+        if (line.isEmpty() || isFull()) {
             return;
         }
         String name = line.get().name();
@@ -237,7 +297,7 @@ final class ModelReader {
         List<Model.Consequence> all = new ArrayList<>();
         for (Yaml.Value item : root.items("consequence")) {
             item.map().ifPresent(m -> {
-                m.only(java.util.Set.of("if", "say"));
+                m.only(Set.of("if", "say"));
                 Optional<Value> when = m.need("if").flatMap(this::condition);
                 Optional<Text> say = m.need("say");
                 if (when.isPresent() && say.isPresent()) {

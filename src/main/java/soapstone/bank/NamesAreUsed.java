@@ -24,7 +24,8 @@ final class NamesAreUsed implements Rule {
         }
         for (Line line : model.lines()) {
             if (line.phase() == Line.Phase.WORKING && (used & 1L << line.slot()) == 0) {
-                issues.add("unused", draft.root().place("working"), "the line '" + model.program().slot(line.slot()).name() + "' leads to no ask",
+                String name = model.program().slot(line.slot()).name();
+                issues.add("unused", draft.line(name), "the line '" + name + "' leads to no ask",
                         "Take it out, or move it to after:");
             }
         }

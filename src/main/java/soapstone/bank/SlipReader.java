@@ -152,7 +152,8 @@ final class SlipReader {
         Set<String> left = new HashSet<>(without);
         for (String name : new java.util.TreeSet<>(builder.formulasReached())) {
             Formula formula = book.formulas().get(name);
-            for (Formula.FormulaSlip slip : formula.slips()) {
+            // One with a fault of its own is not in the book; that is told there.
+            for (Formula.FormulaSlip slip : formula == null ? List.<Formula.FormulaSlip>of() : formula.slips()) {
                 left.remove(slip.name());
                 if (!without.contains(slip.name())) {
                     fromFormula(formula, slip).ifPresent(slips::add);

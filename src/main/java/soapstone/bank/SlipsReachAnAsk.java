@@ -21,7 +21,7 @@ final class SlipsReachAnAsk implements Rule {
                 asked |= (reached & 1L << ask.slot()) != 0 || ask.second() >= 0 && (reached & 1L << ask.second()) != 0;
             }
             if (!asked) {
-                issues.add("slip", draft.root().place("slips"), "no line that the slip '" + slip.name() + "' swaps reaches an ask", "Swap a line above the asked one");
+                issues.add("slip", draft.slip(slip.name()), "no line that the slip '" + slip.name() + "' swaps reaches an ask", "Swap a line above the asked one");
             }
         }
     }

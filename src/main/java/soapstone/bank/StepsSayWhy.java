@@ -11,7 +11,7 @@ final class StepsSayWhy implements Rule {
         for (Line line : draft.exercise().us().lines()) {
             if (line.phase() == Line.Phase.WORKING && line.say().isEmpty()) {
                 String name = draft.exercise().us().program().slot(line.slot()).name();
-                issues.add("say", draft.root().place("working"), "the line '" + name + "' does not say what it does", "say: one short sentence");
+                issues.add("say", draft.line(name), "the line '" + name + "' does not say what it does", "say: one short sentence");
             }
         }
     }

@@ -47,8 +47,8 @@ final class TableReader {
                 lines.add((int) parser.getCurrentLineNumber());
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            issues.add(RULE, source.at(lines.isEmpty() ? 1 : lines.get(lines.size() - 1) + 1, 1), "the table cannot be read: " + e.getMessage(),
-                    "Check the quotes");
+            issues.add(RULE, source.at(lines.isEmpty() ? 1 : lines.get(lines.size() - 1) + 1, 1),
+                    "the table cannot be read from here: a quote is not closed, or something stands behind one", "Check the quotes");
             return Optional.empty();
         }
         if (rows.size() < 2 || rows.size() > MOST_ROWS) {
@@ -64,14 +64,24 @@ final class TableReader {
             return Optional.empty();
         }
         List<Head> heads = new ArrayList<>();
-        for (String head : rows.get().head()) {
-            heads.add(head(head, source.at(rows.get().headLine(), 1), issues).orElse(new Head(head, Units.ONE)));
+        for (String text : rows.get().head()) {
+            Place place = at(source, rows.get().headLine(), text);
+            Head head = head(text, place, issues).orElse(new Head(text, Units.ONE));
+            if (heads.stream().anyMatch(h -> h.name().equals(head.name()))) {
+                issues.add(RULE, place, "the column '" + head.name() + "' stands twice", "Keep one");
+            }
+            heads.add(head);
         }
         if (heads.size() < 1) {
             issues.add(RULE, source.at(rows.get().headLine(), 1), "the head has no columns", "key,value [unit]");
             return Optional.empty();
         }
         return Optional.of(table(name, heads, rows.get()));
+    }
+
+    /** Where a cell stands, or the begin of its line. */
+    static Place at(Source source, int line, String cell) {
+        return source.at(line, Math.max(0, cell.isEmpty() ? 0 : source.line(line).indexOf(cell)) + 1);
     }
 
     static Optional<Head> head(String text, Place place, Issues issues) {
@@ -105,7 +115,7 @@ final class TableReader {
             labels.add(key);
             for (int c = 1; c < heads.size(); c++) {
                 String cell = c < row.size() ? row.get(c) : "";
-                cells[r][c - 1] = cell.isEmpty() ? Double.NaN : amount(cell, place);
+                cells[r][c - 1] = cell.isEmpty() ? Double.NaN : amount(cell, at(source, rows.lines().get(r), cell));
             }
         }
         boolean numeric = labels.stream().allMatch(TableReader::isNumber);

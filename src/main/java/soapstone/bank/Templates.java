@@ -2,9 +2,10 @@ package soapstone.bank;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToIntFunction;
+import java.util.Map;
 import soapstone.exercise.Template;
 import soapstone.source.Issues;
+import soapstone.source.Near;
 import soapstone.source.Text;
 
 /** Reads texts with {@code {name}} places. */
@@ -14,10 +15,10 @@ final class Templates {
     private static final String THEIRS = "theirs.";
 
     private final Issues issues;
-    private final ToIntFunction<String> slots;
+    private final Map<String, Integer> slots;
 
-    /** @param slots the slot of a name, or -1 */
-    Templates(Issues issues, ToIntFunction<String> slots) {
+    /** @param slots the slots of names; it may grow while texts are read */
+    Templates(Issues issues, Map<String, Integer> slots) {
         this.issues = issues;
         this.slots = slots;
     }
@@ -36,7 +37,8 @@ final class Templates {
                 parts.add(plain(value.substring(at, open), text, at));
             }
             int close = value.indexOf('}', open);
-            if (close < 0) {
+            int next = value.indexOf('{', open + 1);
+            if (close < 0 || next >= 0 && next < close) {
                 issues.add(RULE, text.at(open), "a { is not closed", "A place is written {name}");
                 break;
             }
@@ -57,9 +59,9 @@ final class Templates {
     private void place(String name, Text text, int at, List<Template.Part> parts) {
         boolean theirs = name.startsWith(THEIRS);
         String bare = theirs ? name.substring(THEIRS.length()) : name;
-        int slot = slots.applyAsInt(bare);
+        int slot = slots.getOrDefault(bare, -1);
         if (slot < 0) {
-            issues.add(RULE, text.at(at), "unknown name '" + bare + "' in a text", "Names of givens and lines stand in { }");
+            issues.add(RULE, text.at(at), "unknown name '" + bare + "' in a text", Near.suggest(bare, slots.keySet()));
             return;
         }
         parts.add(new Template.Part("", slot, theirs));

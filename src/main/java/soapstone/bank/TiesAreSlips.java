@@ -14,7 +14,7 @@ final class TiesAreSlips implements Rule {
         List<String> known = draft.exercise().us().slips().stream().map(Slip::name).toList();
         for (Exercise.Tie tie : draft.exercise().ties()) {
             if (tie.slips().size() < 2) {
-                issues.add("tie", draft.root().place("ties"), "a tie names " + tie.slips().size() + " slips", "Two or more");
+                issues.add("tie", draft.root().place("ties"), "a tie names fewer than two slips", "Two or more");
             }
             tie.slips().stream().filter(s -> !known.contains(s))
                     .forEach(s -> issues.add("tie", draft.root().place("ties"), "there is no slip '" + s + "'", Near.suggest(s, known)));

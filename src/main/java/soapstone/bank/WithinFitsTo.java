@@ -20,7 +20,7 @@ final class WithinFitsTo implements Rule {
             // A fraction that is read off a grid is exact: a neighboring line must not count.
             boolean exact = ask.kind() == Ask.Kind.FRACTION;
             if (!exact && ask.within() < ask.to() / 2 - SLACK) {
-                issues.add("within", draft.root().place("ask"), "'" + ask.name() + "' in a " + model.system().word()
+                issues.add("within", draft.ask(ask.name()), "'" + ask.name() + "' in a " + model.system().word()
                         + " draw marks an answer wrong that is rounded as asked", "within: at least half of to");
             }
         }

@@ -39,7 +39,7 @@ final class SpeedTold {
         m.exercises().stream().sorted(Comparator.comparingDouble(e -> e.ratio().median())).forEach(e ->
                 lines.add(String.format(Locale.ROOT, "    %-32s %s times (%.0f ns over %.0f ns, %d answers)", e.exercise(), spread(e.ratio(), 1),
                         e.marker().median(), e.plain().median(), e.answers())));
-        lines.add("    The median exercise: " + spread(m.median(), 1) + " times.");
+        lines.add("    The median exercise: " + spread(m.median(), 1) + " times. All answers together: " + spread(m.whole(), 1) + " times.");
         lines.add(m.differences().isEmpty() ? "    Both gave the same verdict on every answer."
                 : "    NOT the same work: the verdicts differ on " + m.differences().size() + " answers, first " + m.differences().get(0) + ".");
     }
@@ -90,6 +90,7 @@ final class SpeedTold {
     private static ObjectNode marking(MarkingSpeed m) {
         ObjectNode node = Json.object();
         node.set("medianRatio", json(m.median()));
+        node.set("wholeRatio", json(m.whole()));
         node.put("differences", m.differences().size());
         ArrayNode exercises = node.putArray("exercises");
         for (MarkingSpeed.OfExercise e : m.exercises()) {

@@ -1,6 +1,6 @@
 package soapstone.expression;
 
-/** Plans for operators. The forms with a slot or a fixed number on a side save a call where most of the work is. */
+/** Plans for operators. A slot or a fixed number on a side is taken as it is, which saves a call where most of the work is. */
 final class Arithmetic {
 
     /** What counts as no more than rounding noise when a count is rounded: exact cases on a shop's base stay exact. */
@@ -18,25 +18,27 @@ final class Arithmetic {
 
     static Code two(String sign, Code left, Code right) {
         if (left instanceof Code.Fixed a && right instanceof Code.Fixed b) {
-            return new Code.Fixed(plain(sign).of(a.value, b.value));
+            return new Code.Fixed(of(sign.charAt(0), a.value, b.value));
         }
-        if (left instanceof Code.Slot a && right instanceof Code.Slot b) {
-            return slotSlot(sign, a.slot, b.slot);
+        if (left instanceof Code.Slot a) {
+            return right instanceof Code.Slot b ? new SlotSlot(sign, a.slot, b.slot)
+                    : right instanceof Code.Fixed b ? new SlotFixed(sign, a.slot, b.value) : new SlotCode(sign, a.slot, right);
         }
-        if (left instanceof Code.Slot a && right instanceof Code.Fixed b) {
-            return slotFixed(sign, a.slot, b.value);
+        if (left instanceof Code.Fixed a) {
+            return right instanceof Code.Slot b ? new FixedSlot(sign, a.value, b.slot) : new CodeCode(sign, left, right);
         }
-        return general(sign, left, right);
+        return right instanceof Code.Slot b ? new CodeSlot(sign, left, b.slot)
+                : right instanceof Code.Fixed b ? new CodeFixed(sign, left, b.value) : new CodeCode(sign, left, right);
     }
 
-    static Two plain(String sign) {
+    private static double of(char sign, double a, double b) {
         return switch (sign) {
-            case "+" -> (a, b) -> a + b;
-            case "-" -> (a, b) -> a - b;
-            case "*" -> (a, b) -> a * b;
-            case "/" -> (a, b) -> a / b;
-            case "^" -> Arithmetic::power;
-            default -> throw new IllegalArgumentException(sign);
+            case '+' -> a + b;
+            case '-' -> a - b;
+            case '*' -> a * b;
+            case '/' -> a / b;
+            case '^' -> power(a, b);
+            default -> throw new IllegalArgumentException(String.valueOf(sign));
         };
     }
 
@@ -44,94 +46,123 @@ final class Arithmetic {
         return b == 2 ? a * a : b == 3 ? a * a * a : StrictMath.pow(a, b);
     }
 
-    private static Code slotSlot(String sign, int a, int b) {
-        return switch (sign) {
-            case "+" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] + f.numbers[b];
-                }
-            };
-            case "-" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] - f.numbers[b];
-                }
-            };
-            case "*" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] * f.numbers[b];
-                }
-            };
-            case "/" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] / f.numbers[b];
-                }
-            };
-            default -> general(sign, new Code.Slot(a), new Code.Slot(b));
-        };
+    private static final class SlotSlot extends Code {
+        private final char sign;
+        private final int a;
+        private final int b;
+
+        SlotSlot(String sign, int a, int b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, f.numbers[a], f.numbers[b]);
+        }
     }
 
-    private static Code slotFixed(String sign, int a, double b) {
-        return switch (sign) {
-            case "+" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] + b;
-                }
-            };
-            case "-" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] - b;
-                }
-            };
-            case "*" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] * b;
-                }
-            };
-            case "/" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return f.numbers[a] / b;
-                }
-            };
-            default -> general(sign, new Code.Slot(a), new Code.Fixed(b));
-        };
+    private static final class SlotFixed extends Code {
+        private final char sign;
+        private final int a;
+        private final double b;
+
+        SlotFixed(String sign, int a, double b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, f.numbers[a], b);
+        }
     }
 
-    private static Code general(String sign, Code left, Code right) {
-        return switch (sign) {
-            case "+" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return left.number(f) + right.number(f);
-                }
-            };
-            case "-" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return left.number(f) - right.number(f);
-                }
-            };
-            case "*" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return left.number(f) * right.number(f);
-                }
-            };
-            case "/" -> new Code() {
-                @Override
-                double number(Frame f) {
-                    return left.number(f) / right.number(f);
-                }
-            };
-            default -> combine(Arithmetic::power, left, right);
-        };
+    private static final class FixedSlot extends Code {
+        private final char sign;
+        private final double a;
+        private final int b;
+
+        FixedSlot(String sign, double a, int b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, a, f.numbers[b]);
+        }
+    }
+
+    private static final class SlotCode extends Code {
+        private final char sign;
+        private final int a;
+        private final Code b;
+
+        SlotCode(String sign, int a, Code b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, f.numbers[a], b.number(f));
+        }
+    }
+
+    private static final class CodeSlot extends Code {
+        private final char sign;
+        private final Code a;
+        private final int b;
+
+        CodeSlot(String sign, Code a, int b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, a.number(f), f.numbers[b]);
+        }
+    }
+
+    private static final class CodeFixed extends Code {
+        private final char sign;
+        private final Code a;
+        private final double b;
+
+        CodeFixed(String sign, Code a, double b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, a.number(f), b);
+        }
+    }
+
+    private static final class CodeCode extends Code {
+        private final char sign;
+        private final Code a;
+        private final Code b;
+
+        CodeCode(String sign, Code a, Code b) {
+            this.sign = sign.charAt(0);
+            this.a = a;
+            this.b = b;
+        }
+
+        @Override
+        double number(Frame f) {
+            return of(sign, a.number(f), b.number(f));
+        }
     }
 
     static Code combine(Two two, Code left, Code right) {

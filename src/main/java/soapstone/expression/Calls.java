@@ -30,6 +30,11 @@ public final class Calls {
         }
     }
 
+    /** Whether the language itself has a function of that name. */
+    public static boolean isFunction(String name) {
+        return Builtin.named(name).isPresent();
+    }
+
     /** The formulas that the expression calls, also by way of other formulas. */
     public static Set<String> formulas(Node node, Map<String, FormulaBody> book) {
         Set<String> reached = new HashSet<>();

@@ -6,15 +6,18 @@ package soapstone.expression;
  */
 public final class Frame {
 
+    private static final double[][] NO_LISTS = {};
+
     final double[] numbers;
     final double[][] lists;
     final double[] locals;
     int steps;
     private String problem;
 
-    Frame(int slots, int locals) {
+    /** @param lists whether there are any in the program; without them no room is made for them */
+    Frame(int slots, int locals, boolean lists) {
         this.numbers = new double[slots];
-        this.lists = new double[slots][];
+        this.lists = lists ? new double[slots][] : NO_LISTS;
         this.locals = new double[locals];
     }
 
@@ -25,7 +28,7 @@ public final class Frame {
 
     /** The list at a slot, in base units; null when it is not defined in this run. */
     public double[] list(int slot) {
-        return lists[slot];
+        return slot < lists.length ? lists[slot] : null;
     }
 
     public void set(int slot, double value) {

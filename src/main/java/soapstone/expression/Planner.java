@@ -42,6 +42,8 @@ final class Planner {
     private Map<String, Planned> bound = new HashMap<>();
     private int parts;
     private boolean toldLarge;
+    /** The first fault inside of a formula that is being written out: its own text has no place here. */
+    private String inside;
     /** Cells that the calls around the present one fill, the outermost first. */
     private final Deque<List<Store>> filled = new ArrayDeque<>();
     /** How many counters of {@code each} and unknowns of {@code solve} are around. */
@@ -303,6 +305,9 @@ final class Planner {
     }
 
     private Planned formula(Node.Call call, FormulaBody formula) {
+        if (formula.gives().isUnknown()) {
+            return Planned.UNKNOWN;
+        }
         String told = formula.name() + "(" + String.join(", ", formula.takes().stream().map(FormulaBody.Parameter::name).toList()) + ")";
         if (manner.bare()) {
             return fault(call.at(), "a bare slip cannot call the formula '" + formula.name() + "'", "Write its line out");
@@ -310,8 +315,11 @@ final class Planner {
         if (call.with().size() != formula.takes().size()) {
             return fault(call.at(), "the formula takes " + values(formula.takes().size()) + ", here " + call.with().size(), told);
         }
-        if (calls.size() >= MOST_CALLS_DEEP || calls.contains(formula.name())) {
+        if (calls.contains(formula.name())) {
             return fault(call.at(), "the formula '" + formula.name() + "' comes back to itself", "Formulas cannot call themselves");
+        }
+        if (calls.size() >= MOST_CALLS_DEEP) {
+            return fault(call.at(), "formulas call each other over " + MOST_CALLS_DEEP + " deep", "Write one of them out");
         }
         Map<String, Planned> inner = new HashMap<>();
         List<Store> stores = new ArrayList<>();
@@ -332,7 +340,12 @@ final class Planner {
             return Planned.UNKNOWN;
         }
         Planned result = body(formula, inner, stores, reads);
-        return parts > MOST_PARTS ? tooLarge(call.at()) : result;
+        if (parts > MOST_PARTS) {
+            return tooLarge(call.at());
+        }
+        // The formula is sound by itself, so it does not go together with what this call gives it.
+        return result.failed() && calls.isEmpty() && inside != null
+                ? fault(call.at(), "the formula '" + formula.name() + "' cannot work with this: " + inside, told) : result;
     }
 
     /** Formulas that call each other many times grow past all bounds: told once, where the expression itself is. */
@@ -360,8 +373,9 @@ final class Planner {
         Faults told = faults;
         calls.push(formula.name());
         filled.addLast(stores);
+        inside = calls.size() == 1 ? null : inside;
         // The formula was checked where it stands; here its text has no place to point to.
-        faults = (at, found, fits) -> { };
+        faults = (at, found, fits) -> inside = inside == null ? found : inside;
         try {
             Planned result = swapped(formula, inner);
             if (result.failed() || stores.isEmpty()) {

@@ -14,7 +14,7 @@ public final class Program {
 
     /** The slot of {@code pi}. */
     static final int PI = 0;
-    /** The most names of one exercise: a bit each in a long. */
+    /** The most names of one exercise, beside {@code pi}: a bit each in a long. */
     public static final int MOST_NAMES = 60;
     /** The most items of one list. */
     public static final int MOST_ITEMS = 400;
@@ -27,6 +27,7 @@ public final class Program {
     private final Code[] codes;
     private final long[] reads;
     private final boolean[] lists;
+    private final boolean anyLists;
     private final int locals;
     private final Labels labels;
 
@@ -47,9 +48,12 @@ public final class Program {
         this.locals = locals;
         this.labels = labels;
         this.lists = new boolean[codes.length];
+        boolean any = false;
         for (Slot slot : slots) {
             lists[slot.index()] = slot.type().isList();
+            any |= lists[slot.index()];
         }
+        this.anyLists = any;
     }
 
     public UnitSystem system() {
@@ -84,7 +88,7 @@ public final class Program {
     }
 
     public Frame frame() {
-        return new Frame(codes.length, locals);
+        return new Frame(codes.length, locals, anyLists);
     }
 
     /** Works out all lines from the givens that stand in the frame. */
@@ -99,6 +103,14 @@ public final class Program {
             if (codes[i] != null) {
                 evaluate(f, i, codes[i]);
             }
+        }
+    }
+
+    void copy(Frame from, Frame to, int slot) {
+        if (lists[slot]) {
+            to.lists[slot] = from.lists[slot];
+        } else {
+            to.numbers[slot] = from.numbers[slot];
         }
     }
 
@@ -175,28 +187,58 @@ public final class Program {
         return Arithmetic.roundTo(amount, step);
     }
 
-    Code code(int slot) {
-        return codes[slot];
+    /**
+     * What to work again when a change is put in.
+     *
+     * @param asked the slots that are of interest; kept as it is
+     */
+    public Recipe recipe(Change change, int... asked) {
+        return recipe(Change.NONE, change, asked, 0);
     }
 
-    /**
-     * The lines that a change can alter and that lead to what is asked for, a bit each; 0 when it cannot reach it.
-     *
-     * @param asked the asked slots, a bit each
-     */
-    public long between(Change change, long asked) {
+    /** What to work again when a line of this slot gives another amount; the line itself is not of it. */
+    public Recipe after(int slot, int... asked) {
+        return recipe(Change.NONE, Change.fixed(slot, 0), asked, 1L << slot);
+    }
+
+    /** What to work again when a change is put into a run into which another one, of other lines, is put already. */
+    public Recipe onTop(Change there, Change change, int... asked) {
+        return recipe(there, change, asked, 0);
+    }
+
+    private Recipe recipe(Change there, Change change, int[] asked, long without) {
         long[] reading = reads.clone();
-        for (Change.Part part : change.parts) {
+        Code[] working = codes.clone();
+        for (Change.Part part : change.over(there).parts) {
             reading[part.slot()] = part.reads();
+            working[part.slot()] = part.code();
         }
         long altered = change.mask();
         for (int i = 0; i < reading.length; i++) {
-            altered |= codes[i] != null && (reading[i] & altered) != 0 ? 1L << i : 0;
+            altered |= working[i] != null && (reading[i] & altered) != 0 ? 1L << i : 0;
         }
-        long needed = asked;
+        long needed = 0;
+        for (int slot : asked) {
+            needed |= 1L << slot;
+        }
         for (int i = reading.length - 1; i >= 0; i--) {
             needed |= (needed & altered & 1L << i) != 0 ? reading[i] : 0;
         }
-        return altered & needed;
+        int[] slots = slots(altered & needed & ~without);
+        Code[] order = new Code[slots.length];
+        for (int i = 0; i < slots.length; i++) {
+            order[i] = working[slots[i]];
+        }
+        return new Recipe(slots, order, asked);
+    }
+
+    private static int[] slots(long bits) {
+        int[] slots = new int[Long.bitCount(bits)];
+        long rest = bits;
+        for (int i = 0; i < slots.length; i++) {
+            slots[i] = Long.numberOfTrailingZeros(rest);
+            rest &= rest - 1;
+        }
+        return slots;
     }
 }

@@ -44,8 +44,9 @@ public final class ProgramBuilder {
         return labels;
     }
 
+    /** Whether there is no room for another name. */
     public boolean isFull() {
-        return slots.size() >= Program.MOST_NAMES;
+        return slots.size() > Program.MOST_NAMES;
     }
 
     public boolean has(String name) {
@@ -55,6 +56,11 @@ public final class ProgramBuilder {
     /** The type of a name that was declared, or empty. */
     public Optional<Type> type(String name) {
         return Optional.ofNullable(names.get(name)).map(Scope.Name::type);
+    }
+
+    /** The unit in which a name is shown, or empty. */
+    public Optional<Unit> shown(String name) {
+        return Optional.ofNullable(names.get(name)).map(Scope.Name::shown);
     }
 
     private int put(String name, Planned planned, Unit shown, Node value) {

@@ -1,25 +1,40 @@
 package soapstone.expression;
 
 /**
- * Tries one change after another on a finished run. Only the lines between the change and what is asked for are worked
- * again, and the next trial first takes the last one back; so a trial costs no more than those lines. Not for several
- * threads.
+ * Tries one change after another on a finished run. A trial works only the lines of its recipe, and the next one first
+ * takes them back; so it costs no more than those lines. Not for several threads.
  */
 public final class Trials {
 
-    private final Program program;
-    private final Frame done;
-    private final Frame into;
-    private long touched;
+    private static final Recipe NOTHING = new Recipe(new int[0], new Code[0], new int[0]);
 
-    public Trials(Program program, Frame done) {
+    private final Program program;
+    private final Frame right;
+    private final Frame into;
+    private Frame done;
+    private Recipe last = NOTHING;
+    private int set = -1;
+
+    /** @param right the finished run from which others differ or not */
+    public Trials(Program program, Frame right) {
         this.program = program;
-        this.done = done;
+        this.right = right;
         this.into = program.frame();
+        this.done = right;
         into.copyFrom(done);
     }
 
-    /** The run with the last change put in, as far as the asked lines need it. */
+    /** Goes on from another finished run, such as one with a slip put in. */
+    public void from(Frame run) {
+        if (run != done) {
+            done = run;
+            last = NOTHING;
+            set = -1;
+            into.copyFrom(run);
+        }
+    }
+
+    /** The run with the last change put in, as far as the asked slots need it. */
     public Frame run() {
         return into;
     }
@@ -27,55 +42,49 @@ public final class Trials {
     /**
      * Puts a change into the finished run.
      *
-     * @param between the lines to work again: {@link Program#between} of the change and what is asked for
-     * @return the slots whose values now differ, a bit each
+     * @return whether something that is asked for differs from the right run now
      */
-    public long put(Change change, long between) {
+    public boolean put(Recipe recipe) {
         takeBack();
-        long changed = 0;
-        int next = 0;
-        for (long rest = between; rest != 0; rest &= rest - 1) {
-            int slot = Long.numberOfTrailingZeros(rest);
-            while (next < change.parts.length && change.parts[next].slot() < slot) {
-                next++;
-            }
-            if (next < change.parts.length && change.parts[next].slot() == slot) {
-                changed |= work(slot, change.parts[next].code());
-            } else if ((program.reads(slot) & changed) != 0) {
-                changed |= work(slot, program.code(slot));
-            }
-        }
-        return changed;
+        return work(recipe);
     }
 
-    /** Puts another amount, in base units, in the place of a line's; else as {@link #put(Change, long)}. */
-    public long put(int slot, double amount, long between) {
+    /**
+     * Puts another amount, in base units, in the place of a line's.
+     *
+     * @param after what {@link Program#after} gives for that line
+     * @return whether something that is asked for differs now
+     */
+    public boolean put(int slot, double amount, Recipe after) {
         takeBack();
         into.numbers[slot] = amount;
-        touched |= 1L << slot;
-        long changed = amount == done.numbers[slot] ? 0 : 1L << slot;
-        for (long rest = between & ~(1L << slot); rest != 0; rest &= rest - 1) {
-            int line = Long.numberOfTrailingZeros(rest);
-            if ((program.reads(line) & changed) != 0) {
-                changed |= work(line, program.code(line));
-            }
-        }
-        return changed;
+        set = slot;
+        return work(after);
     }
 
-    private long work(int slot, Code code) {
-        program.evaluate(into, slot, code);
-        touched |= 1L << slot;
-        return program.differs(done, into, slot);
+    private boolean work(Recipe recipe) {
+        last = recipe;
+        int[] slots = recipe.slots;
+        Code[] codes = recipe.codes;
+        for (int i = 0; i < slots.length; i++) {
+            program.evaluate(into, slots[i], codes[i]);
+        }
+        for (int slot : recipe.asked) {
+            if (program.differs(right, into, slot) != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void takeBack() {
-        for (long rest = touched; rest != 0; rest &= rest - 1) {
-            int slot = Long.numberOfTrailingZeros(rest);
-            into.numbers[slot] = done.numbers[slot];
-            into.lists[slot] = done.lists[slot];
+        for (int slot : last.slots) {
+            program.copy(done, into, slot);
         }
-        touched = 0;
+        if (set >= 0) {
+            into.numbers[set] = done.numbers[set];
+            set = -1;
+        }
         into.start();
     }
 }

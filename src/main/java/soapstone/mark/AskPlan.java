@@ -1,6 +1,7 @@
 package soapstone.mark;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,7 +11,7 @@ import soapstone.exercise.Model;
 import soapstone.exercise.Slip;
 import soapstone.expression.Change;
 import soapstone.expression.Program;
-import soapstone.expression.Type;
+import soapstone.expression.Recipe;
 import soapstone.quantity.Dimension;
 import soapstone.quantity.Unit;
 import soapstone.quantity.UnitSystem;
@@ -24,15 +25,18 @@ final class AskPlan {
 
     private static final double[] DECIMAL_STEPS = {1, 0.1, 0.01};
 
-    /** The asked slots, a bit each. */
-    final long asked;
+    /** The asked slots. */
+    final int[] asked;
     final List<Try> coarse = new ArrayList<>();
-    final List<Pair> pairs = new ArrayList<>();
+    final Pair[] pairs;
     /** Units of the same kind, in which the right number may have been given. */
-    final List<Unit> otherUnits = new ArrayList<>();
-    /** Lines on the way that give the same kind of quantity. */
-    final List<Integer> onTheWay = new ArrayList<>();
-    final List<Rounding> roundings = new ArrayList<>();
+    final Unit[] otherUnits;
+    /** For each of them what base units are multiplied with, and then what is added: the straight line to its amounts. */
+    final double[] times;
+    final double[] plus;
+    /** Lines on the way that give the same kind of quantity, by their slots. */
+    final int[] onTheWay;
+    final Rounding[] roundings;
     /** All angles with the calculator set to radians; nothing where that reaches nothing. */
     final Try radians;
 
@@ -41,36 +45,44 @@ final class AskPlan {
     private final Ask ask;
 
     /** A change, and the lines to work again for it. */
-    record Try(Change change, long between) {
+    record Try(Change change, Recipe recipe) {
 
         boolean reaches() {
-            return between != 0;
+            return recipe.reaches();
         }
     }
 
-    /** Two slips that share no line, by their places in the exercise. */
-    record Pair(int first, int second, Try both) {}
+    /**
+     * Two slips that share no line, by their places in the exercise.
+     *
+     * @param onFirst what to work on top of the first slip's run
+     */
+    record Pair(int first, int second, Recipe onFirst) {}
 
     /** A line that may have been rounded before it was used, to one of these steps in base units. */
-    record Rounding(Program.Slot slot, double[] steps, long between) {}
+    record Rounding(Program.Slot slot, double[] steps, Recipe after) {}
 
     AskPlan(Model model, Ask ask) {
         this.model = model;
         this.program = model.program();
         this.ask = ask;
-        this.asked = 1L << ask.slot() | (ask.second() < 0 ? 0 : 1L << ask.second());
+        this.asked = ask.second() < 0 ? new int[] {ask.slot()} : new int[] {ask.slot(), ask.second()};
         coarse();
         this.radians = of(model.radians());
-        if (ask.to() > 0) {
-            pairs();
-            otherUnits();
-            lines();
-        }
+        boolean measured = ask.to() > 0;
+        List<Line> lines = measured ? between() : List.of();
+        this.pairs = measured ? pairs() : new Pair[0];
+        this.otherUnits = measured && ask.isNumber() && ask.unit() != Units.ONE ? otherUnits() : new Unit[0];
+        this.plus = Arrays.stream(otherUnits).mapToDouble(u -> u.fromBase(0, model.system())).toArray();
+        this.times = Arrays.stream(otherUnits).mapToDouble(u -> u.fromBase(1, model.system()) - u.fromBase(0, model.system())).toArray();
+        this.onTheWay = lines.stream().mapToInt(Line::slot).filter(this::isOfAskedKind).toArray();
+        this.roundings = lines.stream().map(l -> program.slot(l.slot())).map(s -> new Rounding(s, steps(s), program.after(s.index(), asked)))
+                .toArray(Rounding[]::new);
     }
 
     /** A change at this ask. */
     Try of(Change change) {
-        return new Try(change, change.isEmpty() ? 0 : program.between(change, asked));
+        return new Try(change, program.recipe(change, asked));
     }
 
     private void add(List<Try> tries, Change change) {
@@ -95,44 +107,35 @@ final class AskPlan {
         }
     }
 
-    private void pairs() {
+    private Pair[] pairs() {
+        List<Pair> pairs = new ArrayList<>();
         List<Slip> slips = model.slips();
         for (int i = 0; i < slips.size(); i++) {
             for (int k = i + 1; k < slips.size(); k++) {
                 Change a = slips.get(i).change();
                 Change b = slips.get(k).change();
-                Try both = (a.mask() & b.mask()) == 0 ? of(a.over(b)) : of(Change.NONE);
-                if (both.reaches()) {
-                    pairs.add(new Pair(i, k, both));
+                Recipe onFirst = program.onTop(a, (a.mask() & b.mask()) == 0 ? b : Change.NONE, asked);
+                if (onFirst.reaches()) {
+                    pairs.add(new Pair(i, k, onFirst));
                 }
             }
         }
+        return pairs.toArray(new Pair[0]);
     }
 
-    private void otherUnits() {
-        for (Unit unit : Units.all()) {
-            boolean other = unit.dimension().equals(ask.unit().dimension()) && !unit.equals(ask.unit());
-            if (other && ask.isNumber() && ask.unit() != Units.ONE) {
-                otherUnits.add(unit);
-            }
-        }
+    private Unit[] otherUnits() {
+        return Units.all().stream().filter(u -> u.dimension().equals(ask.unit().dimension()) && !u.equals(ask.unit())).toArray(Unit[]::new);
     }
 
-    private void lines() {
-        Dimension d = program.slot(ask.slot()).type().dimension();
-        for (Line line : model.lines()) {
-            Program.Slot slot = program.slot(line.slot());
-            Type type = slot.type();
-            long between = program.between(Change.fixed(slot.index(), 0), asked);
-            if (line.phase() != Line.Phase.WORKING || between == 0 || (asked & 1L << slot.index()) != 0 || !type.isAmount()) {
-                continue;
-            }
-            boolean askedElsewhere = model.asks().stream().anyMatch(a -> a.slot() == slot.index());
-            if (ask.isNumber() && type.dimension().equals(d) && !askedElsewhere) {
-                onTheWay.add(slot.index());
-            }
-            roundings.add(new Rounding(slot, steps(slot), between));
-        }
+    /** The lines of the working with amounts that lead to the ask. */
+    private List<Line> between() {
+        return model.lines().stream().filter(l -> l.phase() == Line.Phase.WORKING && l.slot() != ask.slot() && l.slot() != ask.second()
+                && program.slot(l.slot()).type().isAmount() && program.after(l.slot(), asked).reaches()).toList();
+    }
+
+    private boolean isOfAskedKind(int slot) {
+        boolean same = program.slot(slot).type().dimension().equals(program.slot(ask.slot()).type().dimension());
+        return ask.isNumber() && same && model.asks().stream().noneMatch(a -> a.slot() == slot);
     }
 
     private double[] steps(Program.Slot slot) {

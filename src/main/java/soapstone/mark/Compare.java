@@ -4,18 +4,20 @@ import soapstone.exercise.Ask;
 import soapstone.expression.Frame;
 import soapstone.variant.Answers;
 
-/** Decides whether a typed answer is what a run gives, through one of several windows. */
+/** A typed answer that is being judged: decides whether it is what a run gives, through one of several windows. */
 final class Compare {
 
     /** A number typed with three figures or more was rounded on purpose. */
     private static final double THREE_FIGURES = 100;
     private static final double ON_MARK = 1e-6;
 
+    private final int index;
     private final Ask ask;
+    private final AskPlan plan;
     private final Typed typed;
     private final boolean single;
-    /** For each window that was used the half width at each number. */
-    private final double[][] widths = new double[Window.values().length][];
+    /** The naming window of a single number; below 0 while nobody asked. */
+    private double sharp = -1;
 
     /** How much the answer may differ. */
     enum Window {
@@ -29,14 +31,25 @@ final class Compare {
         NEAR
     }
 
-    Compare(Ask ask, Typed typed) {
+    /** @param index the place of the ask in the exercise */
+    Compare(int index, Ask ask, AskPlan plan, Typed typed) {
+        this.index = index;
         this.ask = ask;
+        this.plan = plan;
         this.typed = typed;
         this.single = !ask.isMany() && ask.second() < 0 && typed.size() == 1;
     }
 
+    int index() {
+        return index;
+    }
+
     Ask ask() {
         return ask;
+    }
+
+    AskPlan plan() {
+        return plan;
     }
 
     Typed typed() {
@@ -45,16 +58,16 @@ final class Compare {
 
     /** Whether the answer is what the run gives at the ask. */
     boolean fits(Frame run, Window window) {
-        double[] wide = widths(window);
         if (single) {
-            return at(0, run.number(ask.slot()), wide);
+            return at(0, run.number(ask.slot()), width(window));
         }
+        double[] wide = widths(window);
         int size = size(run);
         if (size != typed.size() || size <= 0) {
             return false;
         }
         for (int i = 0; i < size; i++) {
-            if (!at(i, value(run, i), wide)) {
+            if (!at(i, value(run, i), wide[i])) {
                 return ask.kind() == Ask.Kind.LIST && isRising(run) && fitsInAnyOrder(run, wide);
             }
         }
@@ -63,11 +76,7 @@ final class Compare {
 
     /** Whether the answer's single number is that amount, in base units. */
     boolean fits(double target, Window window) {
-        return typed.size() == 1 && at(0, target, widths(window));
-    }
-
-    private boolean at(int i, double target, double[] wide) {
-        return at(i, target, wide[i]);
+        return typed.size() == 1 && at(0, target, width(window));
     }
 
     private boolean at(int i, double target, double wide) {
@@ -107,7 +116,7 @@ final class Compare {
             double target = value(run, i);
             int found = -1;
             for (int k = 0; k < used.length && found < 0; k++) {
-                found = !used[k] && at(k, target, wide) ? k : -1;
+                found = !used[k] && at(k, target, wide[k]) ? k : -1;
             }
             if (found < 0) {
                 return false;
@@ -119,19 +128,21 @@ final class Compare {
 
     /** The half width of a window at the first number. */
     double width(Window window) {
-        return widths(window)[0];
+        if (window != Window.SHARP) {
+            return width(0, window);
+        }
+        if (sharp < 0) {
+            sharp = width(0, window);
+        }
+        return sharp;
     }
 
     private double[] widths(Window window) {
-        double[] there = widths[window.ordinal()];
-        if (there == null) {
-            there = new double[typed.size()];
-            for (int i = 0; i < there.length; i++) {
-                there[i] = width(i, window);
-            }
-            widths[window.ordinal()] = there;
+        double[] wide = new double[typed.size()];
+        for (int i = 0; i < wide.length; i++) {
+            wide[i] = width(i, window);
         }
-        return there;
+        return wide;
     }
 
     private double width(int i, Window window) {

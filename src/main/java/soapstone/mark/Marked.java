@@ -10,13 +10,27 @@ import soapstone.variant.Variant;
 /**
  * A marked exercise.
  *
- * @param asks  in the order of the exercise
- * @param typed all answers that were typed and are not right, put into the working
+ * @param asks in the order of the exercise
  */
-public record Marked(Variant variant, List<AskMark> asks, Change typed) {
+public record Marked(Variant variant, List<AskMark> asks) {
+
+    /** All answers that were typed and are not right, put into the working. */
+    public Change typed() {
+        Change all = Change.NONE;
+        for (AskMark mark : asks) {
+            if (mark.verdict().isMarked() && !mark.verdict().isRight()) {
+                all = mark.putIn().over(all);
+            }
+        }
+        return all;
+    }
 
     public double points() {
-        return asks.stream().mapToDouble(AskMark::points).sum();
+        double sum = 0;
+        for (AskMark mark : asks) {
+            sum += mark.points();
+        }
+        return sum;
     }
 
     public double possible() {
@@ -36,7 +50,7 @@ public record Marked(Variant variant, List<AskMark> asks, Change typed) {
 
     /** The run with the student's answers put in, to say what would come of it. */
     public Frame asCut() {
-        return run(typed);
+        return run(typed());
     }
 
     /** The run with a change put in. */
@@ -49,7 +63,7 @@ public record Marked(Variant variant, List<AskMark> asks, Change typed) {
 
     /** What the answers would do to the part: the first consequence that holds, or empty. */
     public Optional<Model.Consequence> consequence() {
-        if (typed.isEmpty()) {
+        if (typed().isEmpty()) {
             return Optional.empty();
         }
         Frame f = asCut();

@@ -36,6 +36,10 @@ public final class Marker {
     private static final double LOG_RANGE = 2 * Math.log(5);
     private static final char POINT = '.';
     private static final List<Fit> NO_FITS = List.of();
+    private static final List<Run> NO_RUNS = List.of(new Run(Change.NONE, NO_FITS));
+    private static final Message FITS = Message.of("mark.fits");
+    private static final Message FITS_PAIR = Message.of("mark.fits-pair");
+    private static final Message FITS_SEVERAL = Message.of("mark.fits-several");
     private static final Message BLANK = Message.of("mark.blank");
     private static final Finding RIGHT = new Finding(Verdict.RIGHT, List.of(), List.of(), Message.of("mark.right"));
     private static final Finding UNEXPLAINED = new Finding(Verdict.UNEXPLAINED, List.of(), List.of(), Message.of("mark.unexplained"));
@@ -46,15 +50,15 @@ public final class Marker {
     private final MarkPlan plan;
     private final MarkRules rules;
     private final Frame right;
-    /** Made when the first answer is not right at once, and so is {@link #mechanical}. */
-    private Trials trials;
-    private Mechanical mechanical;
+    /** Made when something has to be tried that the draw did not try, and so is the other. */
+    private Trials madeTrials;
+    private Mechanical madeMechanical;
     /** Which slips make sense here, a bit each; -1 while nobody asked. */
     private long sense = -1;
     /** Typed answers that are not right, put into the working as fixed values. */
     private Change typedSoFar = Change.NONE;
     /** What may stand behind the earlier wrong answers, unrounded: one run for each way in which they fit. */
-    private List<Run> slipsSoFar = List.of(new Run(Change.NONE, List.of()));
+    private List<Run> slipsSoFar = NO_RUNS;
     /** All typed answers, also the right ones, as typed: somebody may go on with rounded numbers. */
     private Change allTyped = Change.NONE;
     private boolean anyWrong;
@@ -94,7 +98,7 @@ public final class Marker {
         for (int i = 0; i < marks.length; i++) {
             marks[i] = mark(i, typed.get(i));
         }
-        return new Marked(variant, List.of(marks), typedSoFar);
+        return new Marked(variant, marks.length == 1 ? List.of(marks[0]) : List.of(marks));
     }
 
     private AskMark mark(int index, Typed typed) {
@@ -105,27 +109,15 @@ public final class Marker {
         if (typed.isEmpty()) {
             return new AskMark(ask, typed, Verdict.BLANK, List.of(), List.of(), 0, BLANK);
         }
-        AskMark mark = judge(new Answer(index, plan.ask(index), new Compare(ask, typed)));
+        AskMark mark = judge(new Compare(index, ask, plan.ask(index), typed));
         remember(mark, index == model.asks().size() - 1);
         return mark;
-    }
-
-    /** An answer that is being judged: to which ask, what there is to try, and what fits. */
-    private record Answer(int index, AskPlan plan, Compare compare) {
-
-        Ask ask() {
-            return compare.ask();
-        }
-
-        Typed typed() {
-            return compare.typed();
-        }
     }
 
     /** The verdict with what fits, before points are added. */
     private record Finding(Verdict verdict, List<Fit> fits, List<String> families, Message say) {}
 
-    private AskMark judge(Answer answer) {
+    private AskMark judge(Compare answer) {
         Finding finding = find(answer);
         double share = switch (finding.verdict()) {
             case RIGHT -> 1;
@@ -138,13 +130,9 @@ public final class Marker {
         return new AskMark(ask, answer.typed(), finding.verdict(), finding.fits(), finding.families(), share * ask.points(), finding.say());
     }
 
-    private Finding find(Answer answer) {
-        if (answer.compare().fits(right, Compare.Window.WITHIN)) {
+    private Finding find(Compare answer) {
+        if (answer.fits(right, Compare.Window.WITHIN)) {
             return rightly(answer.ask(), answer.typed());
-        }
-        if (trials == null) {
-            trials = new Trials(program, right);
-            mechanical = new Mechanical(model, right, trials);
         }
         if (isCoarse(answer)) {
             return new Finding(Verdict.RIGHT_BUT, List.of(), List.of(Mechanical.COARSE), Message.of("mark.coarse-constant"));
@@ -157,7 +145,7 @@ public final class Marker {
         if (named != null) {
             return named;
         }
-        if (answer.ask().to() > 0 && answer.compare().fits(right, Compare.Window.NEAR)) {
+        if (answer.ask().to() > 0 && answer.fits(right, Compare.Window.NEAR)) {
             return new Finding(Verdict.NEAR, List.of(), List.of(), near(answer.ask(), answer.typed()));
         }
         return UNEXPLAINED;
@@ -187,7 +175,7 @@ public final class Marker {
     }
 
     /** Right with a coarser value of a constant that is named as right too. */
-    private boolean isCoarse(Answer answer) {
+    private boolean isCoarse(Compare answer) {
         for (AskPlan.Try coarse : answer.plan().coarse) {
             if (fitsWith(answer, coarse, Compare.Window.WITHIN)) {
                 return true;
@@ -197,7 +185,7 @@ public final class Marker {
     }
 
     /** The same on top of what is put in already. */
-    private boolean isCoarse(Answer answer, Change base) {
+    private boolean isCoarse(Compare answer, Change base) {
         for (AskPlan.Try coarse : answer.plan().coarse) {
             if (fitsWith(answer, coarse.change().over(base), Compare.Window.WITHIN)) {
                 return true;
@@ -206,17 +194,30 @@ public final class Marker {
         return false;
     }
 
-    private boolean fitsWith(Answer answer, Change change, Compare.Window window) {
+    private boolean fitsWith(Compare answer, Change change, Compare.Window window) {
         return fitsWith(answer, answer.plan().of(change), window);
     }
 
-    private boolean fitsWith(Answer answer, AskPlan.Try candidate, Compare.Window window) {
-        return candidate.reaches() && (trials.put(candidate.change(), candidate.between()) & answer.plan().asked) != 0
-                && answer.compare().fits(trials.run(), window);
+    private boolean fitsWith(Compare answer, AskPlan.Try candidate, Compare.Window window) {
+        return candidate.reaches() && trials().put(candidate.recipe()) && answer.fits(trials().run(), window);
+    }
+
+    private Trials trials() {
+        if (madeTrials == null) {
+            madeTrials = new Trials(program, right);
+        }
+        return madeTrials;
+    }
+
+    private Mechanical mechanical() {
+        if (madeMechanical == null) {
+            madeMechanical = new Mechanical(model, right, trials());
+        }
+        return madeMechanical;
     }
 
     /** Right with the student's own earlier answers, as typed or as the slip behind them would give them. */
-    private Finding carried(Answer answer) {
+    private Finding carried(Compare answer) {
         if (!anyWrong) {
             return null;
         }
@@ -234,7 +235,7 @@ public final class Marker {
     }
 
     /** Right with the earlier right answers put in as they were rounded. */
-    private boolean isRounded(Answer answer) {
+    private boolean isRounded(Compare answer) {
         return !allTyped.isEmpty() && fitsWith(answer, allTyped, Compare.Window.WITHIN);
     }
 
@@ -244,7 +245,7 @@ public final class Marker {
     }
 
     /** The earlier answer rounded to the mark before or after the typed one. */
-    private boolean isNextMark(Answer answer) {
+    private boolean isNextMark(Compare answer) {
         for (Ask before : model.asks()) {
             if (before == answer.ask()) {
                 return false;
@@ -264,8 +265,8 @@ public final class Marker {
 
     /** What was typed at an earlier ask of a number that was not right. */
     private double typedValue(Ask before) {
-        trials.put(typedSoFar, 1L << before.slot());
-        return trials.run().number(before.slot());
+        trials().put(program.recipe(typedSoFar, before.slot()));
+        return trials().run().number(before.slot());
     }
 
     private static List<String> families(List<Fit> fits) {
@@ -283,33 +284,32 @@ public final class Marker {
     }
 
     /** The tiers that name a mistake, in order. */
-    private Finding named(Answer answer) {
+    private Finding named(Compare answer) {
         Ask ask = answer.ask();
-        AskPlan asked = answer.plan();
         boolean measured = ask.to() > 0;
         List<Fit> fits = singles(answer);
         if (fits.isEmpty() && measured) {
-            fits = mechanical.otherUnit(asked, answer.compare());
+            fits = mechanical().otherUnit(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.stoppedEarly(asked, answer.compare());
+            fits = mechanical().stoppedEarly(answer);
         }
         if (fits.isEmpty() && !anyWrong && isRounded(answer)) {
             return rounded();
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.roundedEarly(asked, answer.compare());
+            fits = mechanical().roundedEarly(answer);
         }
         if (fits.isEmpty() && measured) {
             fits = pairs(answer);
         }
         if (fits.isEmpty() && measured) {
-            fits = mechanical.ofThePen(asked, answer.compare());
+            fits = mechanical().ofThePen(answer);
         }
         if (fits.isEmpty() || ask.kind() == Ask.Kind.CHOICE && !isDistinctChoice(ask, fits)) {
             return null;
         }
-        int most = answer.compare().isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
+        int most = answer.isRoundedCoarser() ? MOST_ROUNDED_FITS : MOST_FITS;
         if (fits.size() > most) {
             return UNEXPLAINED;
         }
@@ -334,15 +334,14 @@ public final class Marker {
 
     private static Finding named(List<Fit> fits) {
         Fit first = fits.get(0);
-        Message say = first.say() != null ? first.say() : Message.of(fits.size() == 1 ? first.isSingle() ? "mark.fits" : "mark.fits-pair" : "mark.fits-several");
+        Message say = first.say() != null ? first.say() : fits.size() > 1 ? FITS_SEVERAL : first.isSingle() ? FITS : FITS_PAIR;
         return new Finding(Verdict.SLIP, List.copyOf(fits), families(fits), say);
     }
 
     /** One slip; of an answer that was rounded to three figures, every slip that gives the same three. */
-    private List<Fit> singles(Answer answer) {
+    private List<Fit> singles(Compare answer) {
         // Such an answer may be the right one rounded so; then no slip is behind it.
-        Compare compare = answer.compare();
-        if (answer.ask().to() > 0 && compare.isRoundedCoarser() && !compare.fits(right, Compare.Window.FIGURES)) {
+        if (answer.ask().to() > 0 && answer.isRoundedCoarser() && !answer.fits(right, Compare.Window.FIGURES)) {
             List<Fit> fits = singles(answer, Compare.Window.FIGURES);
             if (!fits.isEmpty()) {
                 return fits;
@@ -352,29 +351,43 @@ public final class Marker {
     }
 
     /** The draw has put every slip in already; only on carried values it has to be done again. */
-    private List<Fit> singles(Answer answer, Compare.Window window) {
-        List<Fit> fits = NO_FITS;
-        for (int i = 0; i < model.slips().size(); i++) {
+    private List<Fit> singles(Compare answer, Compare.Window window) {
+        List<Fit> fits = answer.ask().isNumber() ? ofOneNumber(answer, window) : NO_FITS;
+        for (int i = 0; i < model.slips().size() && !answer.ask().isNumber(); i++) {
             Variant.Outcome outcome = variant.outcome(i, answer.index());
-            boolean other = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
-            if (other && answer.compare().fits(outcome.theirs(), window)) {
+            boolean differs = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
+            if (differs && answer.fits(outcome.theirs(), window)) {
                 fits = added(fits, plan.single(i));
             }
         }
         return fits.isEmpty() && anyWrong ? carriedSingles(answer, window) : fits;
     }
 
+    private List<Fit> ofOneNumber(Compare answer, Compare.Window window) {
+        List<Fit> fits = NO_FITS;
+        double[] theirs = variant.theirs(answer.index());
+        for (int i = 0; i < theirs.length; i++) {
+            if (answer.fits(theirs[i], window)) {
+                fits = added(fits, plan.single(i));
+            }
+        }
+        return fits;
+    }
+
     private static List<Fit> added(List<Fit> fits, Fit fit) {
-        List<Fit> all = fits.isEmpty() ? new ArrayList<>(MOST_FITS) : fits;
+        if (fits.isEmpty()) {
+            return List.of(fit);
+        }
+        List<Fit> all = new ArrayList<>(fits);
         all.add(fit);
         return all;
     }
 
-    private List<Fit> carriedSingles(Answer answer, Compare.Window window) {
+    private List<Fit> carriedSingles(Compare answer, Compare.Window window) {
         List<Fit> fits = NO_FITS;
         for (int i = 0; i < model.slips().size(); i++) {
             Slip slip = model.slips().get(i);
-            if (makesSense(i) && (fitsOnCarried(answer, slip, typedSoFar, window)
+            if ((sense() & 1L << i) != 0 && (fitsOnCarried(answer, slip, typedSoFar, window)
                     || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(answer, slip, run.change(), window)))) {
                 fits = added(fits, Fit.slip(slip, true));
             }
@@ -382,54 +395,63 @@ public final class Marker {
         return fits;
     }
 
-    private boolean makesSense(int slip) {
+    private long sense() {
         if (sense < 0) {
             sense = MarkPlan.sense(model, right);
         }
-        return (sense & 1L << slip) != 0;
+        return sense;
     }
 
-    private boolean fitsOnCarried(Answer answer, Slip slip, Change carried, Compare.Window window) {
+    private boolean fitsOnCarried(Compare answer, Slip slip, Change carried, Compare.Window window) {
         return (slip.change().mask() & carried.mask()) == 0 && fitsWith(answer, carried.over(slip.change()), window);
     }
 
     /** Two slips at once that share no line; counts and choices have too few values to tell two apart. */
-    private List<Fit> pairs(Answer answer) {
+    private List<Fit> pairs(Compare answer) {
         List<Fit> fits = NO_FITS;
         if (isLuck(answer)) {
             return fits;
         }
         for (AskPlan.Pair pair : answer.plan().pairs) {
-            if (makesSense(pair.first()) && makesSense(pair.second()) && fitsWith(answer, pair.both(), Compare.Window.SHARP)) {
-                fits = added(fits, Fit.pair(model.slips().get(pair.first()), model.slips().get(pair.second()), pair.both().change()));
+            if ((sense() & 1L << pair.first()) != 0 && (sense() & 1L << pair.second()) != 0 && fitsBoth(answer, pair)) {
+                Slip a = model.slips().get(pair.first());
+                Slip b = model.slips().get(pair.second());
+                fits = added(fits, Fit.pair(a, b, a.change().over(b.change())));
             }
         }
+        trials().from(right);
         return fits;
     }
 
+    /** The draw has put the first slip in already. */
+    private boolean fitsBoth(Compare answer, AskPlan.Pair pair) {
+        trials().from(variant.outcome(pair.first(), answer.index()).theirs());
+        return trials().put(pair.onFirst()) && answer.fits(trials().run(), Compare.Window.SHARP);
+    }
+
     /** Whether so many pairs, through windows so wide, would explain too many random answers. */
-    private boolean isLuck(Answer answer) {
-        makesSense(0);
-        int n = Long.bitCount(sense);
-        double window = answer.compare().width(Compare.Window.SHARP);
-        return answer.ask().isNumber() && n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
+    private boolean isLuck(Compare answer) {
+        if (!answer.ask().isNumber()) {
+            return false;
+        }
+        int n = Long.bitCount(sense());
+        double window = answer.width(Compare.Window.SHARP);
+        return n * (n - 1) / 2.0 * 2 * window > MOST_LUCK * Math.abs(answer.typed().value(0)) * LOG_RANGE;
     }
 
     /** Keeps what a later ask may carry on. */
     private void remember(AskMark mark, boolean last) {
-        boolean fine = mark.verdict().isRight();
-        if (fine && last) {
+        if (last) {
             return;
         }
-        Ask ask = mark.ask();
-        Change fixed = fixed(ask, mark.typed());
+        Change fixed = mark.putIn();
         allTyped = fixed.over(allTyped);
-        if (fine) {
+        if (mark.verdict().isRight()) {
             return;
         }
         anyWrong = true;
         typedSoFar = fixed.over(typedSoFar);
-        if (mark.verdict() == Verdict.CARRIED || last) {
+        if (mark.verdict() == Verdict.CARRIED) {
             return;
         }
         List<Fit> fits = mark.verdict() == Verdict.SLIP ? mark.fits().stream().filter(f -> !f.change().isEmpty()).toList() : List.of();
@@ -443,15 +465,5 @@ public final class Marker {
             }
         }
         slipsSoFar = runs.subList(0, Math.min(runs.size(), MOST_RUNS));
-    }
-
-    private static Change fixed(Ask ask, Typed typed) {
-        int step = ask.second() < 0 ? 1 : 2;
-        if (!ask.isMany()) {
-            Change first = Change.fixed(ask.slot(), typed.value(0));
-            return step == 1 ? first : first.over(Change.fixed(ask.second(), typed.value(1)));
-        }
-        Change first = Change.fixed(ask.slot(), typed.list(0, step));
-        return step == 1 ? first : first.over(Change.fixed(ask.second(), typed.list(1, 2)));
     }
 }

@@ -12,7 +12,6 @@ import soapstone.quantity.Notation;
 import soapstone.quantity.Reading;
 import soapstone.quantity.Show;
 import soapstone.quantity.ShopPrinter;
-import soapstone.quantity.Unit;
 import soapstone.source.Message;
 
 /** Mistakes that need no bank file: they can happen to any working. */
@@ -39,29 +38,30 @@ final class Mechanical {
     }
 
     private boolean fitsWith(Compare answer, AskPlan.Try candidate) {
-        return candidate.reaches() && trials.put(candidate.change(), candidate.between()) != 0 && answer.fits(trials.run(), Compare.Window.SHARP);
+        return candidate.reaches() && trials.put(candidate.recipe()) && answer.fits(trials.run(), Compare.Window.SHARP);
     }
 
     /** The number is that of the right value in another unit: only a bare number can be meant in one. */
-    List<Fit> otherUnit(AskPlan plan, Compare answer) {
-        if (plan.otherUnits.isEmpty() || !(answer.typed().reading() instanceof Reading.One one) || !one.bare()) {
+    List<Fit> otherUnit(Compare answer) {
+        AskPlan plan = answer.plan();
+        if (plan.times.length == 0 || !(answer.typed().reading() instanceof Reading.One one) || !one.bare()) {
             return List.of();
         }
         Ask ask = answer.ask();
         double value = right.number(ask.slot());
         double place = one.place() * Math.abs(one.amount() / one.base());
-        for (Unit unit : plan.otherUnits) {
-            double amount = unit.fromBase(value, model.system());
+        for (int i = 0; i < plan.times.length; i++) {
+            double amount = value * plan.times[i] + plan.plus[i];
             if (Math.abs(amount - one.amount()) <= place / 2 && Math.abs(amount) >= LEAST_FIGURES * place) {
-                return List.of(Fit.mechanical("other-unit", Change.NONE, Message.of("mark.other-unit", unit.symbol(), ask.unit().symbol())));
+                return List.of(Fit.mechanical("other-unit", Change.NONE, Message.of("mark.other-unit", plan.otherUnits[i].symbol(), ask.unit().symbol())));
             }
         }
         return List.of();
     }
 
     /** A line on the way to the asked one. */
-    List<Fit> stoppedEarly(AskPlan plan, Compare answer) {
-        for (int slot : plan.onTheWay) {
+    List<Fit> stoppedEarly(Compare answer) {
+        for (int slot : answer.plan().onTheWay) {
             if (answer.fits(right.number(slot), Compare.Window.SHARP)) {
                 String name = words(model.program().slot(slot));
                 return List.of(Fit.mechanical("stopped-early", Change.fixed(answer.ask().slot(), right.number(slot)), Message.of("mark.stopped-early", name)));
@@ -75,12 +75,12 @@ final class Mechanical {
     }
 
     /** A line on the way rounded before it was used. */
-    List<Fit> roundedEarly(AskPlan plan, Compare answer) {
-        for (AskPlan.Rounding rounding : plan.roundings) {
+    List<Fit> roundedEarly(Compare answer) {
+        for (AskPlan.Rounding rounding : answer.plan().roundings) {
             int slot = rounding.slot().index();
             double value = right.number(slot);
             for (double step : rounding.steps()) {
-                if (isRounding(value, step) && trials.put(slot, Program.rounded(value, step), rounding.between()) != 0
+                if (isRounding(value, step) && trials.put(slot, Program.rounded(value, step), rounding.after())
                         && answer.fits(trials.run(), Compare.Window.SHARP)) {
                     String to = ShopPrinter.text(step, rounding.slot().shown(), model.system(), Show.AUTO, '.');
                     return List.of(Fit.mechanical(ROUNDED, model.program().rounded(slot, step), Message.of("mark.rounded-line", words(rounding.slot()), to)));
@@ -92,17 +92,16 @@ final class Mechanical {
 
     private static boolean isRounding(double value, double step) {
         double size = Math.abs(value);
-        double off = Math.abs(size - Math.floor(size / step + 0.5) * step);
-        return step <= MOST_ROUNDED * size && off > 1e-9 * Math.max(1, size);
+        return step <= MOST_ROUNDED * size && Math.abs(size - Math.floor(size / step + 0.5) * step) > 1e-9 * Math.max(1, size);
     }
 
     /** Point out of place, digits swapped, a fraction written behind the point, upside down, a calculator in radians. */
-    List<Fit> ofThePen(AskPlan plan, Compare answer) {
+    List<Fit> ofThePen(Compare answer) {
         List<Fit> fits = new ArrayList<>(2);
         if (answer.ask().isNumber()) {
             ofOneNumber(answer, fits);
         }
-        if (fitsWith(answer, plan.radians)) {
+        if (fitsWith(answer, answer.plan().radians)) {
             fits.add(Fit.mechanical("radians", model.radians(), Message.of("mark.radians")));
         }
         return fits;

@@ -10,10 +10,12 @@ public final class Near {
 
     private static final int MOST_SHOWN = 3;
     private static final int MOST_LISTED = 14;
+    /** Nobody misspells a longer one: comparing two of many thousand letters would take minutes. */
+    private static final int LONGEST = 60;
 
     private Near() {}
 
-    /** "Did you mean a or b?", or what is known, by the alphabet, when nothing is near: sets have an order of their own. */
+    /** "Did you mean a or b?", or what is known when nothing is near: a list in its order, a set by the alphabet. */
     public static String suggest(String name, Collection<String> known) {
         List<String> near = near(name, known);
         if (!near.isEmpty()) {
@@ -22,7 +24,7 @@ public final class Near {
         if (known.isEmpty()) {
             return "";
         }
-        List<String> some = known.stream().sorted().limit(MOST_LISTED).toList();
+        List<String> some = (known instanceof List ? known.stream() : known.stream().sorted()).limit(MOST_LISTED).toList();
         return "Known here: " + String.join(", ", some) + (known.size() > MOST_LISTED ? " …" : "");
     }
 
@@ -31,7 +33,7 @@ public final class Near {
         int limit = Math.max(1, name.length() / 3);
         record Candidate(String name, int distance) {}
         List<Candidate> candidates = new ArrayList<>();
-        for (String k : known) {
+        for (String k : name.length() > LONGEST ? List.<String>of() : known) {
             if (Math.abs(k.length() - name.length()) <= limit) {
                 int d = distance(name, k);
                 if (d <= limit) {

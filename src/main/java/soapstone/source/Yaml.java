@@ -11,6 +11,7 @@ import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -54,6 +55,8 @@ public final class Yaml {
             return Optional.of(yaml.map(map, "this file"));
         } catch (MarkedYamlEngineException e) {
             yaml.broken(e);
+        } catch (ReaderException e) {
+            issues.add(RULE, source.atOffset(source.text().offsetByCodePoints(0, e.getPosition())), "the file cannot be read here: this sign is not text", "Take it out");
         } catch (YamlEngineException e) {
             issues.add(RULE, source.at(1, 1), "the file cannot be read: " + firstLine(e.getMessage()), "");
         } catch (StackOverflowError e) {
@@ -71,17 +74,20 @@ public final class Yaml {
     /** What mostly bites: a text that begins with a brace or holds a colon or a tab. */
     private static String hint(Place place) {
         String line = place.source().line(place.line());
-        String value = line.contains(": ") ? line.substring(line.indexOf(": ") + 2).trim() : line.trim();
-        if (value.startsWith("{") || value.startsWith("[") || value.startsWith("\"") && !value.endsWith("\"")) {
-            return "A text that begins with { or [ or \" needs quotes around all of it: quote it";
-        }
-        if (line.indexOf('\t') >= 0) {
+        if (line.substring(0, line.length() - line.stripLeading().length()).indexOf('\t') >= 0) {
             return "Tabs cannot indent: use spaces";
         }
-        if (value.contains(": ")) {
-            return "A text with a colon needs quotes: quote it";
+        String value = line.contains(": ") ? line.substring(line.indexOf(": ") + 2).trim() : line.trim();
+        if (!value.isEmpty() && "{[\"".indexOf(value.charAt(0)) >= 0 && !value.endsWith("\"")) {
+            return "A text that begins with { or [ or \" needs quotes around all of it: quote it";
         }
-        return "Check the quotes, the indent and the commas";
+        if (!value.isEmpty() && "*&!%@`>|".indexOf(value.charAt(0)) >= 0) {
+            return "A text that begins with " + value.charAt(0) + " needs quotes: quote it";
+        }
+        if (value.contains("\"")) {
+            return "A quote is open, here or further up, or something stands behind a closed one";
+        }
+        return value.contains(": ") ? "A text with a colon needs quotes: quote it" : "Check the quotes, the indent and the commas";
     }
 
     private static String firstLine(String message) {
@@ -248,6 +254,15 @@ public final class Yaml {
 
         public String string(String key, String otherwise) {
             return text(key).map(Text::value).orElse(otherwise);
+        }
+
+        /** Yes or no: no unless the file says {@code true}. */
+        public boolean flag(String key) {
+            Optional<Text> text = text(key);
+            if (text.isPresent() && !text.get().value().equals("true") && !text.get().value().equals("false")) {
+                issues.add(RULE, text.get().place(), "'" + key + "' is " + text.get().value(), "true or false");
+            }
+            return text.isPresent() && text.get().value().equals("true");
         }
 
         /** A text that has to be there. */

@@ -1,6 +1,9 @@
 package soapstone.speed;
 
+import java.lang.management.CompilationMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import soapstone.bank.Bank;
@@ -10,21 +13,27 @@ import soapstone.quantity.UnitSystem;
 
 /**
  * Marking one answer with full diagnosis, against written-out Java that tries the same candidates with the same windows.
- * The answers of an exercise are mixed: the right one, each slip's, some that nothing explains. One thread; marker and
- * Java take turns, so that whatever else the machine does falls on both.
+ * The answers of an exercise are mixed: the right one, each slip's, some that nothing explains. They are marked as a
+ * class's answers come, one exercise after the other through the whole bank, again and again: were one exercise marked
+ * alone in a loop, the processor would learn its few answers by heart. One thread; marker and Java take turns at every
+ * exercise, so that whatever else the machine does falls on both.
  *
  * @param exercises   each with its ratio, in the bank's order
  * @param median      over the exercises
+ * @param whole       over all answers of the bank together, pass by pass
  * @param differences answers on which both do not agree: as long as there are some, the ratios compare different work
  */
-public record MarkingSpeed(List<OfExercise> exercises, Spread median, List<Trial.Difference> differences) {
+public record MarkingSpeed(List<OfExercise> exercises, Spread median, Spread whole, List<Trial.Difference> differences) {
 
     private static final int SEEDS = 3;
-    private static final int LEAST_TURNS = 11;
-    /** Short, so that few turns are cut by something else that the machine does; the middle one then is clean. */
-    private static final double TURN_NANOS = 250_000;
-    /** The part of the time that is spent before anything is measured, so that Java's own compiler is done. */
-    private static final double WARM_UP = 0.4;
+    private static final int LEAST_PASSES = 11;
+    /** So often everything is marked before Java's own compiler has seen all of it often enough. */
+    private static final int WARM_PASSES = 2000;
+    private static final int CALM_PASSES = 300;
+    /** The compiler is done when it takes less than this share of the time. */
+    private static final double CALM = 0.05;
+    /** However busy the machine is, warming up ends after so many times the seconds that were asked for. */
+    private static final int MOST_WARM_UP = 5;
     private static final double NANOS = 1e9;
 
     /**
@@ -63,70 +72,69 @@ public record MarkingSpeed(List<OfExercise> exercises, Spread median, List<Trial
         MarkingSpeed run() {
             trials.forEach(all -> all.forEach(t -> differences.addAll(t.differences())));
             warmUp();
-            double each = seconds * (1 - WARM_UP) / trials.size();
-            List<OfExercise> results = new ArrayList<>();
-            trials.forEach(all -> results.add(exercise(all, each)));
-            double[] ratios = results.stream().mapToDouble(r -> r.ratio().median()).toArray();
+            List<double[][]> passes = passes(seconds, LEAST_PASSES);
             if (Double.isNaN(sum)) {
                 throw new IllegalStateException("marks are not numbers");
             }
-            return new MarkingSpeed(List.copyOf(results), Spread.of(ratios), List.copyOf(differences));
+            List<OfExercise> results = new ArrayList<>();
+            for (int i = 0; i < trials.size(); i++) {
+                results.add(exercise(trials.get(i), i, passes));
+            }
+            double[] ratios = results.stream().mapToDouble(r -> r.ratio().median()).toArray();
+            double[] whole = passes.stream().mapToDouble(p -> Arrays.stream(p[0]).sum() / Arrays.stream(p[1]).sum()).toArray();
+            return new MarkingSpeed(List.copyOf(results), Spread.of(ratios), Spread.of(whole), List.copyOf(differences));
         }
 
+        /** Until Java's own compiler has nothing left to do for both sides: before that, ratios are those of its progress. */
         private void warmUp() {
-            long end = System.nanoTime() + (long) (seconds * WARM_UP * NANOS);
-            while (System.nanoTime() < end) {
-                for (List<Trial> all : trials) {
-                    sum += marker(all) + plain(all);
+            CompilationMXBean compiler = ManagementFactory.getCompilationMXBean();
+            long end = System.nanoTime() + (long) (seconds * MOST_WARM_UP * NANOS);
+            passes(0, WARM_PASSES);
+            double busy = 1;
+            while (busy > CALM && System.nanoTime() < end) {
+                long start = System.nanoTime();
+                long compiled = compiler.getTotalCompilationTime();
+                passes(0, CALM_PASSES);
+                busy = (compiler.getTotalCompilationTime() - compiled) * 1e6 / (System.nanoTime() - start);
+            }
+        }
+
+        /** Marks the whole bank again and again: for each pass and each exercise the nanoseconds of the marker and of the Java. */
+        private List<double[][]> passes(double forSeconds, int least) {
+            List<double[][]> passes = new ArrayList<>();
+            long end = System.nanoTime() + (long) (forSeconds * NANOS);
+            while (System.nanoTime() < end || passes.size() < least) {
+                double[][] pass = new double[2][trials.size()];
+                for (int i = 0; i < trials.size(); i++) {
+                    long start = System.nanoTime();
+                    marker(trials.get(i));
+                    long middle = System.nanoTime();
+                    plain(trials.get(i));
+                    pass[0][i] = middle - start;
+                    pass[1][i] = System.nanoTime() - middle;
                 }
+                passes.add(pass);
             }
+            return passes;
         }
 
-        private double marker(List<Trial> all) {
-            double s = 0;
+        private void marker(List<Trial> all) {
             for (Trial trial : all) {
-                s += trial.marker();
+                sum += trial.marker();
             }
-            return s;
         }
 
-        private double plain(List<Trial> all) {
-            double s = 0;
+        private void plain(List<Trial> all) {
             for (Trial trial : all) {
-                s += trial.plain();
+                sum += trial.plain();
             }
-            return s;
         }
 
-        private OfExercise exercise(List<Trial> all, double each) {
+        private static OfExercise exercise(List<Trial> all, int index, List<double[][]> passes) {
             int answers = all.stream().mapToInt(Trial::answers).sum();
-            List<double[]> turns = new ArrayList<>();
-            long end = System.nanoTime() + (long) (each * NANOS);
-            int marks = repeats(all, true);
-            int plains = repeats(all, false);
-            while (System.nanoTime() < end || turns.size() < LEAST_TURNS) {
-                turns.add(new double[] {time(all, marks, true) / answers, time(all, plains, false) / answers});
-            }
-            return new OfExercise(all.get(0).exercise().id(), answers, Spread.of(turns.stream().mapToDouble(t -> t[0]).toArray()),
-                    Spread.of(turns.stream().mapToDouble(t -> t[1]).toArray()), Spread.of(turns.stream().mapToDouble(t -> t[0] / t[1]).toArray()));
-        }
-
-        /** How often one side marks all answers in a turn, so that both sides take about as long. */
-        private int repeats(List<Trial> all, boolean marker) {
-            double best = Double.MAX_VALUE;
-            for (int i = 0; i < LEAST_TURNS; i++) {
-                best = Math.min(best, time(all, 1, marker));
-            }
-            return (int) Math.max(1, TURN_NANOS / best);
-        }
-
-        /** Nanoseconds to mark all answers once. */
-        private double time(List<Trial> all, int repeats, boolean marker) {
-            long start = System.nanoTime();
-            for (int i = 0; i < repeats; i++) {
-                sum += marker ? marker(all) : plain(all);
-            }
-            return (System.nanoTime() - start) / (double) repeats;
+            return new OfExercise(all.get(0).exercise().id(), answers, Spread.of(passes.stream().mapToDouble(p -> p[0][index] / answers).toArray()),
+                    Spread.of(passes.stream().mapToDouble(p -> p[1][index] / answers).toArray()),
+                    Spread.of(passes.stream().mapToDouble(p -> p[0][index] / p[1][index]).toArray()));
         }
     }
 }

@@ -208,7 +208,7 @@ final class PlainJava {
 
     private String mark() {
         boolean measured = ask.to() > 0;
-        StringBuilder mark = new StringBuilder("public long mark(soapstone.speed.PlainAnswer answer) {\n    double[] v = answer.values();\n");
+        StringBuilder mark = new StringBuilder("public soapstone.speed.PlainMark mark(soapstone.speed.PlainAnswer answer) {\n    double[] v = answer.values();\n");
         mark.append("    int n = v.length;\n    double[] w = new double[n];\n    java.util.Arrays.fill(w, ").append(ask.within()).append(");\n");
         mark.append("    if (").append(atRight("w")).append(") { return ").append(tier(PlainVerdict.RIGHT)).append("; }\n");
         coarse(mark);
@@ -228,7 +228,11 @@ final class PlainJava {
     }
 
     private static String tier(int tier) {
-        return tier * PlainVerdict.TIER + "L";
+        return tier(tier, "0");
+    }
+
+    private static String tier(int tier, String fits) {
+        return "new soapstone.speed.PlainMark(" + tier + ", " + fits + ")";
     }
 
     private void coarse(StringBuilder mark) {
@@ -274,15 +278,17 @@ final class PlainJava {
                         .append("(v, WINDOW)) { fits |= 1L << ").append(i).append("; }\n");
             }
         }
-        String result = "return Long.bitCount(fits) > 3 ? " + tier(PlainVerdict.UNEXPLAINED) + " : " + tier(PlainVerdict.SINGLE) + " + fits;";
+        String result = "return Long.bitCount(fits) > most ? " + tier(PlainVerdict.UNEXPLAINED) + " : " + tier(PlainVerdict.SINGLE, "fits") + ";";
         if (ask.kind() == Ask.Kind.CHOICE) {
-            result = ask.options().size() >= 3 ? "if (Long.bitCount(fits) == 1) { return " + tier(PlainVerdict.SINGLE) + " + fits; }" : "";
+            result = ask.options().size() >= 3 ? "if (Long.bitCount(fits) == 1) { return " + tier(PlainVerdict.SINGLE, "fits") + "; }" : "";
         }
         if (measured) {
             mark.append("    double[] last = answer.last();\n    double[] figures = new double[n];\n    boolean coarser = false;\n")
-                    .append("    for (int i = 0; i < n; i++) { boolean c = coarser(v[i], last[i], TO); coarser |= c; figures[i] = c ? last[i] / 2 : sharp[i]; }\n")
+                    .append("    for (int i = 0; i < n; i++) { boolean c = coarser(v[i], last[i], TO); coarser |= c; figures[i] = c ? last[i] / 2 : sharp[i]; }\n    int most = coarser ? 5 : 3;\n")
                     .append("    if (coarser && !").append(atRight("figures")).append(") {\n").append(all.toString().replace("WINDOW", "figures"))
-                    .append("    if (fits != 0 && Long.bitCount(fits) <= 3) { ").append(result).append(" }\n    fits = 0; }\n");
+                    .append("    if (fits != 0) { ").append(result).append(" } }\n");
+        } else {
+            mark.append("    int most = 3;\n");
         }
         mark.append(all.toString().replace("WINDOW", "sharp")).append("    if (fits != 0) { ").append(result).append(" }\n");
     }
@@ -368,7 +374,7 @@ final class PlainJava {
                 }
             }
         }
-        mark.append("    }\n    if (fits != 0) { return fits >= 40000 ? ").append(tier(PlainVerdict.UNEXPLAINED)).append(" : ").append(tier(PlainVerdict.PAIR)).append(" + fits; }\n");
+        mark.append("    }\n    if (fits != 0) { return fits >= (most + 1) * 10000 ? ").append(tier(PlainVerdict.UNEXPLAINED)).append(" : ").append(tier(PlainVerdict.PAIR, "fits")).append("; }\n");
     }
 
     private void ofThePen(StringBuilder mark) {
@@ -395,6 +401,6 @@ final class PlainJava {
                 mark.append("    if (").append(candidate("radians", "", swap)).append("(v, sharp)) { fits++; }\n");
             }
         }
-        mark.append("    if (fits != 0) { return fits > 3 ? ").append(tier(PlainVerdict.UNEXPLAINED)).append(" : ").append(tier(PlainVerdict.PEN)).append(" + fits; }\n");
+        mark.append("    if (fits != 0) { return fits > most ? ").append(tier(PlainVerdict.UNEXPLAINED)).append(" : ").append(tier(PlainVerdict.PEN, "fits")).append("; }\n");
     }
 }

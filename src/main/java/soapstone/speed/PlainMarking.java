@@ -15,7 +15,7 @@ public interface PlainMarking {
     /**
      * Marks an answer.
      *
-     * @return the tier that decided, times {@link PlainVerdict#TIER}, plus what fitted there
+     * @return the tier that decided, and what fitted there
      */
-    long mark(PlainAnswer answer);
+    PlainMark mark(PlainAnswer answer);
 }

@@ -1,17 +1,15 @@
 package soapstone.speed;
 
 import java.util.List;
-import soapstone.exercise.Ask;
 import soapstone.exercise.Slip;
 import soapstone.mark.AskMark;
 import soapstone.mark.Fit;
 import soapstone.mark.Verdict;
 import soapstone.variant.Variant;
 
-/** A verdict as one number, so that two ways of marking can be compared. */
+/** The marker's verdict in the numbers of written-out Java, so that both can be compared. */
 final class PlainVerdict {
 
-    static final long TIER = 1L << 40;
     static final int RIGHT = 0;
     static final int COARSE = 1;
     static final int SINGLE = 2;
@@ -25,25 +23,25 @@ final class PlainVerdict {
 
     private PlainVerdict() {}
 
-    static long of(Variant variant, Ask ask, AskMark mark) {
+    static PlainMark of(Variant variant, AskMark mark) {
         if (mark.verdict().isRight()) {
-            return (mark.families().contains("coarse-constant") ? COARSE : RIGHT) * TIER;
+            return new PlainMark(mark.families().contains("coarse-constant") ? COARSE : RIGHT, 0);
         }
         if (mark.verdict() == Verdict.NEAR || mark.verdict() == Verdict.UNEXPLAINED) {
-            return (mark.verdict() == Verdict.NEAR ? NEAR : UNEXPLAINED) * TIER;
+            return new PlainMark(mark.verdict() == Verdict.NEAR ? NEAR : UNEXPLAINED, 0);
         }
         Fit first = mark.fits().get(0);
         if (first.slips().size() == 1) {
-            return SINGLE * TIER + slips(variant, mark.fits());
+            return new PlainMark(SINGLE, slips(variant, mark.fits()));
         }
         if (first.slips().size() == 2) {
-            return PAIR * TIER + pairs(variant, mark.fits());
+            return new PlainMark(PAIR, pairs(variant, mark.fits()));
         }
         return switch (first.family()) {
-            case "other-unit" -> OTHER_UNIT * TIER;
-            case "stopped-early" -> STOPPED * TIER;
-            case "rounded-early" -> ROUNDED * TIER;
-            default -> PEN * TIER + mark.fits().size();
+            case "other-unit" -> new PlainMark(OTHER_UNIT, 0);
+            case "stopped-early" -> new PlainMark(STOPPED, 0);
+            case "rounded-early" -> new PlainMark(ROUNDED, 0);
+            default -> new PlainMark(PEN, mark.fits().size());
         };
     }
 

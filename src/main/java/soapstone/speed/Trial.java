@@ -32,7 +32,7 @@ final class Trial {
     private record Round(Variant variant, double[] numbers, double[][] lists, boolean[] sense, List<List<Typed>> typed, List<PlainAnswer> answers) {}
 
     /** An answer on which both do not agree. */
-    record Difference(String exercise, String ask, long seed, String answer, long marker, long plain) {}
+    record Difference(String exercise, String ask, long seed, String answer, PlainMark marker, PlainMark plain) {}
 
     Trial(Exercise exercise, Ask ask, Bank bank, InMemory compiler, int seeds) {
         this.exercise = exercise;
@@ -92,9 +92,9 @@ final class Trial {
         for (Round round : rounds) {
             plain.take(round.numbers(), round.lists(), round.sense());
             for (int i = 0; i < round.answers().size(); i++) {
-                long marker = PlainVerdict.of(round.variant(), ask, new Marker(round.variant(), MarkRules.USUAL).mark(round.typed().get(i)).asks().get(at));
-                long written = plain.mark(round.answers().get(i));
-                if (marker != written) {
+                PlainMark marker = PlainVerdict.of(round.variant(), new Marker(round.variant(), MarkRules.USUAL).mark(round.typed().get(i)).asks().get(at));
+                PlainMark written = plain.mark(round.answers().get(i));
+                if (!marker.equals(written)) {
                     differences.add(new Difference(exercise.id(), ask.name(), round.variant().seed(), round.typed().get(i).get(at).text(), marker, written));
                 }
             }
@@ -113,13 +113,13 @@ final class Trial {
         return sum;
     }
 
-    /** Marks all answers once with the written-out Java. */
+    /** Marks all answers once with the written-out Java. Everyone has numbers of their own, so they come with each answer. */
     double plain() {
         double sum = 0;
         for (Round round : rounds) {
-            plain.take(round.numbers(), round.lists(), round.sense());
             for (PlainAnswer answer : round.answers()) {
-                sum += plain.mark(answer);
+                plain.take(round.numbers(), round.lists(), round.sense());
+                sum += plain.mark(answer).tier();
             }
         }
         return sum;

@@ -1,5 +1,6 @@
 package soapstone.variant;
 
+import java.util.Arrays;
 import java.util.List;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Exercise;
@@ -20,6 +21,9 @@ public final class Variant {
     private final int attempt;
     private final Frame right;
     private final List<Outcome> outcomes;
+    /** The same by ask and slip. */
+    private final Outcome[][] byAsk;
+    private final double[][] theirs;
 
     /** What a slip gives at an ask in this draw: {@code theirs} is the run with the slip put in. */
     public record Outcome(Slip slip, Ask ask, Effect effect, Frame theirs) {}
@@ -31,6 +35,19 @@ public final class Variant {
         this.attempt = attempt;
         this.right = right;
         this.outcomes = outcomes;
+        this.byAsk = new Outcome[model.asks().size()][model.slips().size()];
+        for (int i = 0; i < outcomes.size(); i++) {
+            byAsk[i % byAsk.length][i / byAsk.length] = outcomes.get(i);
+        }
+        this.theirs = new double[byAsk.length][];
+        for (int i = 0; i < byAsk.length; i++) {
+            theirs[i] = Arrays.stream(byAsk[i]).mapToDouble(Variant::other).toArray();
+        }
+    }
+
+    private static double other(Outcome o) {
+        boolean other = o.ask().isNumber() && (o.effect() == Effect.SEEN || o.effect() == Effect.NEAR);
+        return other ? o.theirs().number(o.ask().slot()) : Double.NaN;
     }
 
     public Exercise exercise() {
@@ -59,9 +76,17 @@ public final class Variant {
         return right;
     }
 
+    /**
+     * What each slip gives at an ask for a number, by the ask's place in the exercise: in base units, and NaN where that is
+     * the right number or none. Read it, never set it.
+     */
+    public double[] theirs(int ask) {
+        return theirs[ask];
+    }
+
     /** What a slip gives at an ask, by their places in the exercise. */
     public Outcome outcome(int slip, int ask) {
-        return outcomes.get(slip * model.asks().size() + ask);
+        return byAsk[ask][slip];
     }
 
     /** Every slip at every ask, in the order of the bank. */

@@ -23,7 +23,7 @@ class BankReaderTest {
     @Test
     void readsEveryPartOfABank() {
         assertThat(bank.exercises()).containsOnlyKeys("bends/one-bend", "circles/bolt-circle", "measuring/rule", "spacing/bolt-holes", "tanks/drum");
-        assertThat(bank.formulas()).containsOnlyKeys("bend_allowance", "round_area");
+        assertThat(bank.formulas()).containsOnlyKeys("bend_allowance", "by_metal", "round_area");
         assertThat(bank.tables()).containsOnlyKeys("gauge", "pail");
         assertThat(bank.families()).containsKey("fence-post").hasSize(11);
         assertThat(bank.cautions()).containsOnlyKeys("hot-tank", "sharp-edges");
@@ -108,5 +108,21 @@ class BankReaderTest {
         BankFiles files = new BankFiles(SmallBank.with("spacing/bolt-holes.yaml", "title: Half written"));
         assertThat(BankReader.read(files).bank()).isEmpty();
         assertThat(BankReader.partial(files).exercises()).containsOnlyKeys("bends/one-bend", "circles/bolt-circle", "measuring/rule", "tanks/drum");
+    }
+
+    @Test
+    void sixtyNamesFitAndNoMore() {
+        // Fifty-one lines beside the four givens and five lines that are there.
+        StringBuilder more = new StringBuilder();
+        for (int i = 1; i <= 51; i++) {
+            more.append("  - let: more_").append(i).append(" = ").append(i == 1 ? "last" : "more_" + (i - 1)).append(" + 1 in\n");
+        }
+        Bank sixty = SmallBank.changed("spacing/bolt-holes.yaml", "\nask:\n", "\n" + more + "ask:\n");
+        assertThat(sixty.exercise("spacing/bolt-holes").orElseThrow().us().program().slots()).as("pi and sixty names").hasSize(61);
+        var frame = sixty.exercise("spacing/bolt-holes").orElseThrow().us().program();
+        assertThat(frame.reads(60)).isEqualTo(1L << 59);
+        String text = SmallBank.files().get("spacing/bolt-holes.yaml").replace("\nask:\n", "\n" + more + "  - let: one_too_many = last\nask:\n");
+        assertThat(BankReader.read(new BankFiles(SmallBank.with("spacing/bolt-holes.yaml", text))).issues().all()).extracting(i -> i.found())
+                .containsExactly("the exercise has more than 60 names");
     }
 }
