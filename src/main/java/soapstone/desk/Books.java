@@ -10,7 +10,6 @@ import soapstone.exercise.Exercise;
 import soapstone.exercise.Formula;
 import soapstone.exercise.Table;
 import soapstone.page.CheckRow;
-import soapstone.page.CheckSource;
 import soapstone.page.FormulaTopic;
 import soapstone.page.FormulaView;
 import soapstone.page.Reference;
@@ -94,7 +93,7 @@ final class Books {
                 : run.matches() ? CheckRow.Outcome.AGREES : CheckRow.Outcome.DIFFERS;
         String computed = run.told().contains("worked out ") ? run.told().substring(run.told().lastIndexOf("worked out ") + "worked out ".length()) : run.told();
         return new CheckRow(String.join(", ", given), printed, within(check.within()), computed, outcome,
-                new CheckSource(CheckSource.Kind.valueOf(check.kind().name()), check.kind() == Check.Kind.OWN ? "" : check.source()), check.note());
+                Links.source(check), check.note());
     }
 
     private static String within(Quantity q) {
@@ -109,16 +108,37 @@ final class Books {
         for (int c = 0; !keysOnly && c < t.columns().size(); c++) {
             heads.add(head(t.columns().get(c), t.unit(c).symbol()));
         }
+        List<List<String>> columns = new ArrayList<>();
+        for (int c = 0; !keysOnly && c < t.columns().size(); c++) {
+            columns.add(column(t, c));
+        }
         List<List<String>> rows = new ArrayList<>();
         for (int r = 0; r < t.rows(); r++) {
-            List<String> row = new ArrayList<>();
-            row.add(t.keyLabel(r));
-            for (int c = 0; !keysOnly && c < t.columns().size(); c++) {
-                row.add(Double.isNaN(t.cell(r, c)) ? "" : ShopPrinter.number(t.cell(r, c), Show.decimal(0), '.'));
+            List<String> row = new ArrayList<>(List.of(t.keyLabel(r)));
+            for (List<String> column : columns) {
+                row.add(column.get(r));
             }
             rows.add(row);
         }
         return new TableView(t.name(), t.title(), t.source(), List.of(), heads, rows, users(t));
+    }
+
+    /** The cells of a column, all to the same place. */
+    private static List<String> column(Table t, int c) {
+        List<String> cells = new ArrayList<>();
+        int places = 0;
+        for (int r = 0; r < t.rows(); r++) {
+            String cell = Double.isNaN(t.cell(r, c)) ? "" : ShopPrinter.number(t.cell(r, c), Show.decimal(0), '.');
+            places = Math.max(places, places(cell));
+            cells.add(cell);
+        }
+        int most = places;
+        return cells.stream().map(cell -> cell.isEmpty() || places(cell) == most ? cell
+                : cell + (places(cell) == 0 ? "." : "") + "0".repeat(most - places(cell))).toList();
+    }
+
+    private static int places(String number) {
+        return number.indexOf('.') < 0 ? 0 : number.length() - number.indexOf('.') - 1;
     }
 
     private static String head(String name, String unit) {

@@ -1,8 +1,10 @@
 package soapstone.desk;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import soapstone.exercise.Exercise;
 import soapstone.lesson.Lesson;
 import soapstone.page.ExerciseLink;
@@ -32,17 +34,23 @@ final class Lessons {
         return new LessonView(lesson.id(), lesson.title(), unit, lesson.minutes(), parts(lesson), List.of(), before, next);
     }
 
-    /** Links to practice that follow each other stand in one list. */
+    /** Links to practice that follow each other stand in one list; a caution that stands in an example already is not said again. */
     private List<LessonView.Part> parts(Lesson lesson) {
         List<LessonView.Part> parts = new ArrayList<>();
         List<ExerciseLink> practice = new ArrayList<>();
+        Set<String> said = new HashSet<>();
         for (Lesson.Part part : lesson.parts()) {
             if (part instanceof Lesson.Practice p) {
                 practice.add(links.exercise(library.bank().exercises().get(p.exercise())));
                 continue;
             }
             add(practice, parts);
-            parts.add(part(part));
+            if (!(part instanceof Lesson.CautionCard card) || said.add(card.caution())) {
+                parts.add(part(part));
+            }
+            if (part instanceof Lesson.Example example) {
+                said.addAll(library.bank().exercises().get(example.exercise()).cautions());
+            }
         }
         add(practice, parts);
         return parts;

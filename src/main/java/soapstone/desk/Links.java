@@ -2,9 +2,11 @@ package soapstone.desk;
 
 import java.util.List;
 import java.util.Optional;
+import soapstone.exercise.Check;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Family;
 import soapstone.page.Caution;
+import soapstone.page.CheckSource;
 import soapstone.page.ExerciseLink;
 import soapstone.page.LessonLink;
 import soapstone.page.Reference;
@@ -65,6 +67,13 @@ final class Links {
     List<Caution> cautions(List<String> names) {
         return names.stream().map(library.bank().cautions()::get).filter(java.util.Objects::nonNull)
                 .map(c -> new Caution(c.name(), c.title(), c.says())).toList();
+    }
+
+    /** Where a check comes from. The page itself says which are from memory, so that the file's own word for it is taken off. */
+    static CheckSource source(Check check) {
+        String text = check.kind() == Check.Kind.OWN ? "" : check.source();
+        String bare = check.kind() == Check.Kind.MEMORY ? text.replaceFirst("[;,]? from memory\\.?$", "") : text;
+        return new CheckSource(CheckSource.Kind.valueOf(check.kind().name()), bare);
     }
 
     Optional<Exercise> find(String unit, String id) {

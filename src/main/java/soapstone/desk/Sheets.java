@@ -118,7 +118,7 @@ final class Sheets {
         }
         for (Check check : checks) {
             if (check.kind() != Check.Kind.OWN && !check.misprint() && sources.size() < MOST_SOURCES) {
-                sources.putIfAbsent(check.source(), new CheckSource(CheckSource.Kind.valueOf(check.kind().name()), check.source()));
+                sources.putIfAbsent(check.source(), Links.source(check));
             }
         }
         return List.copyOf(sources.values());

@@ -99,7 +99,7 @@ public record CheckRun(String owner, Check check, boolean matches, String told) 
         for (int i = 0; i < worked.length; i++) {
             Quantity printed = item.amounts().get(i);
             double in = printed.unit().fromBase(worked[i], program.system());
-            told.append(i == 0 ? "" : ", ").append(ShopPrinter.number(in, Show.decimal(0), '.')).append(' ').append(printed.unit().name());
+            told.append(i == 0 ? "" : ", ").append(ShopPrinter.text(worked[i], printed.unit(), program.system(), Show.decimal(0), '.').replace('\u00a0', ' '));
             same &= Math.abs(in - printed.amount()) <= tolerance(check.within(), printed, program.system()) + NOISE * Math.max(1, Math.abs(in));
         }
         return same;

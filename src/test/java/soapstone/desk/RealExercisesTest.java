@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Caution;
 import soapstone.exercise.Given;
+import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.exercise.Template;
 import soapstone.mark.AskMark;
@@ -115,6 +116,24 @@ class RealExercisesTest {
                             all.assertThat(places(page, form)).as(RealSite.name(v) + ": " + ask.letter() + " " + form).isEmpty();
                         }
                     }
+                }
+            }
+        }
+        all.assertAll();
+    }
+
+    /** Nor does the drawing tell what a line of the working gives, on the way to the answer. */
+    @Test
+    void noLineOfTheWorkingStandsInTheDrawingBeforeItIsMarked() throws Exception {
+        SoftAssertions all = new SoftAssertions();
+        for (Variant v : RealSite.variants()) {
+            HtmlPage page = site.open(RealSite.path(v));
+            String drawn = page.<DomElement>getByXPath("//figure").stream().map(f -> RealSite.plain(f.getTextContent())).reduce("", String::concat);
+            String told = taskOf(v);
+            for (Line line : v.model().lines()) {
+                String value = RealSite.plain(Shown.value(v.model(), v.right(), line.slot()));
+                if (line.phase() == Line.Phase.WORKING && !value.matches("[−-]?\\d{1,2}") && !holds(told, value)) {
+                    all.assertThat(holds(drawn, value)).as(RealSite.name(v) + ": " + v.model().program().slot(line.slot()).name() + " " + value).isFalse();
                 }
             }
         }
