@@ -3,11 +3,8 @@ package soapstone.desk;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import soapstone.exercise.Given;
-import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.expression.Frame;
-import soapstone.expression.Node;
 import soapstone.expression.Program;
 import soapstone.expression.Type;
 import soapstone.expression.Value;
@@ -67,45 +64,17 @@ public final class Drawings {
         Show show = slot >= 0 ? model.shows()[slot] : Show.AUTO;
         double[] base = type.isList() ? value.list(run) : new double[] {value.number(run)};
         double[] amounts = base == null ? new double[0] : base.clone();
-        String[] texts = new String[amounts.length];
+        String letter = hideAsked ? plan.asked().get(name) : null;
+        String[] texts = new String[letter == null ? amounts.length : 0];
+        Told told = hideAsked ? new Told(model, run) : null;
         for (int i = 0; i < amounts.length; i++) {
-            texts[i] = Double.isFinite(amounts[i]) ? ShopPrinter.text(amounts[i], unit, model.system(), show, POINT) : "?";
+            if (letter == null) {
+                boolean printed = told == null || told.tells(value, slot, amounts[i]);
+                String text = Double.isFinite(amounts[i]) ? ShopPrinter.text(amounts[i], unit, model.system(), show, POINT) : "?";
+                texts[i] = printed ? text : "";
+            }
             amounts[i] = unit.fromBase(amounts[i], model.system());
         }
-        String letter = hideAsked ? plan.asked().get(name) : null;
-        boolean printed = !hideAsked || letter == null && isTold(model, value, slot);
-        return new FigureValue(amounts, unit, printed ? texts : new String[0], letter);
-    }
-
-    /** A drawing that asks prints only what the task tells: a number of the working would give the answer away. */
-    private static boolean isTold(Model model, Value value, int slot) {
-        long told = told(model);
-        if (slot >= 0) {
-            return (told & 1L << slot) != 0;
-        }
-        return value.reads() == 0 || value.type().isList() && (value.reads() & ~told) == 0;
-    }
-
-    /** The slots that the task tells: its givens, constants, and lines that do no more than put such in a row. */
-    private static long told(Model model) {
-        long told = 0;
-        for (Given given : model.givens()) {
-            told |= given.hidden() ? 0 : 1L << given.slot();
-        }
-        for (Line line : model.lines()) {
-            Node node = model.program().slot(line.slot()).value();
-            if (line.phase() == Line.Phase.CONSTANT || line.phase() == Line.Phase.AFTER && isRow(model.program(), node, told)) {
-                told |= 1L << line.slot();
-            }
-        }
-        return told;
-    }
-
-    private static boolean isRow(Program program, Node node, long told) {
-        if (node instanceof Node.Name name) {
-            return program.find(name.name()) >= 0 && (told & 1L << program.find(name.name())) != 0;
-        }
-        return node instanceof Node.Amount || node instanceof Node.Call call && call.name().equals("list")
-                && call.with().stream().allMatch(item -> isRow(program, item, told));
+        return new FigureValue(amounts, unit, texts, letter);
     }
 }

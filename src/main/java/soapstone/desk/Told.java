@@ -1,0 +1,65 @@
+package soapstone.desk;
+
+import soapstone.exercise.Given;
+import soapstone.exercise.Line;
+import soapstone.exercise.Model;
+import soapstone.expression.Frame;
+import soapstone.expression.Node;
+import soapstone.expression.Program;
+import soapstone.expression.Value;
+import soapstone.quantity.Dimension;
+import soapstone.variant.Answers;
+
+/**
+ * What a task tells: its givens, its constants, and lines that do no more than put such in a row. A drawing that asks
+ * prints nothing else, since a number of the working would give a step of it away.
+ */
+final class Told {
+
+    private final Program program;
+    private final Frame run;
+    private long slots;
+
+    Told(Model model, Frame run) {
+        this.program = model.program();
+        this.run = run;
+        for (Given given : model.givens()) {
+            slots |= given.hidden() ? 0 : 1L << given.slot();
+        }
+        for (Line line : model.lines()) {
+            boolean row = line.phase() == Line.Phase.AFTER && isRow(program.slot(line.slot()).value());
+            slots |= row || line.phase() == Line.Phase.CONSTANT ? 1L << line.slot() : 0;
+        }
+    }
+
+    private boolean isRow(Node node) {
+        if (node instanceof Node.Name name) {
+            return program.find(name.name()) >= 0 && has(program.find(name.name()));
+        }
+        return node instanceof Node.Amount
+                || node instanceof Node.Call call && call.name().equals("list") && call.with().stream().allMatch(this::isRow);
+    }
+
+    private boolean has(int slot) {
+        return (slots & 1L << slot) != 0;
+    }
+
+    /**
+     * Whether an amount of a drawing's argument may be printed.
+     *
+     * @param slot   where the argument's value stands, or -1 when the drawing works it out itself
+     * @param amount one of its amounts, in base units
+     */
+    boolean tells(Value value, int slot, double amount) {
+        if (slot >= 0) {
+            return has(slot);
+        }
+        return value.reads() == 0 || amount == 0 || value.type().isList() && isGiven(value.type().dimension(), amount);
+    }
+
+    /** In a row that the drawing works out, the sums are the student's own work; what was given may stand there. */
+    private boolean isGiven(Dimension dimension, double amount) {
+        return program.slots().stream().filter(s -> has(s.index()) && s.type().isAmount() && s.type().dimension().equals(dimension))
+                .anyMatch(s -> Math.abs(run.number(s.index()) - amount) <= Answers.NOISE * Math.max(1, Math.abs(amount)));
+    }
+}
