@@ -7,7 +7,6 @@ import soapstone.expression.Frame;
 import soapstone.expression.Node;
 import soapstone.expression.Program;
 import soapstone.expression.Value;
-import soapstone.quantity.Dimension;
 import soapstone.variant.Answers;
 
 /**
@@ -19,6 +18,7 @@ final class Told {
     private final Program program;
     private final Frame run;
     private long slots;
+    private long working;
 
     Told(Model model, Frame run) {
         this.program = model.program();
@@ -27,6 +27,7 @@ final class Told {
             slots |= given.hidden() ? 0 : 1L << given.slot();
         }
         for (Line line : model.lines()) {
+            working |= line.phase() == Line.Phase.WORKING ? 1L << line.slot() : 0;
             boolean row = line.phase() == Line.Phase.AFTER && isRow(program.slot(line.slot()).value());
             slots |= row || line.phase() == Line.Phase.CONSTANT ? 1L << line.slot() : 0;
         }
@@ -45,7 +46,8 @@ final class Told {
     }
 
     /**
-     * Whether an amount of a drawing's argument may be printed.
+     * Whether an amount of a drawing's argument may be printed. What the drawing works out itself from told values may,
+     * unless it is what a line of the working gives: that is the student's own work.
      *
      * @param slot   where the argument's value stands, or -1 when the drawing works it out itself
      * @param amount one of its amounts, in base units
@@ -54,12 +56,14 @@ final class Told {
         if (slot >= 0) {
             return has(slot);
         }
-        return value.reads() == 0 || amount == 0 || value.type().isList() && isGiven(value.type().dimension(), amount);
+        boolean plain = (value.reads() & ~slots) == 0;
+        return plain && (value.reads() == 0 || isOneOf(slots, value, amount) || !isOneOf(working, value, amount));
     }
 
-    /** In a row that the drawing works out, the sums are the student's own work; what was given may stand there. */
-    private boolean isGiven(Dimension dimension, double amount) {
-        return program.slots().stream().filter(s -> has(s.index()) && s.type().isAmount() && s.type().dimension().equals(dimension))
+    /** Whether one of some slots holds the amount. */
+    private boolean isOneOf(long some, Value value, double amount) {
+        return program.slots().stream().filter(s -> (some & 1L << s.index()) != 0 && s.type().isAmount())
+                .filter(s -> s.type().dimension().equals(value.type().dimension()))
                 .anyMatch(s -> Math.abs(run.number(s.index()) - amount) <= Answers.NOISE * Math.max(1, Math.abs(amount)));
     }
 }

@@ -51,7 +51,6 @@ class RealMarkupTest {
     @BeforeAll
     static void start() throws Exception {
         site = new RealSite();
-        org.apache.log4j.Logger.getRootLogger().setLevel(org.apache.log4j.Level.OFF);
         checker = new SimpleDocumentValidator(true, false, false);
         checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, HANDLER);
         checker.setUpValidatorAndParsers(HANDLER, true, false);
