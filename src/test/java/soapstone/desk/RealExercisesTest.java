@@ -233,7 +233,7 @@ class RealExercisesTest {
                 }
             }
         }
-        System.out.println("Slips named on their pages: " + named + ", otherwise " + others.size() + " " + others);
+        System.out.println("Marked: " + named + " of " + (named + others.size()) + " slips are named on their pages");
         assertThat(others.size()).as(others.toString()).isLessThan((named + others.size()) / 20);
     }
 
