@@ -83,21 +83,23 @@ final class Path {
         return p;
     }
 
-    String data() {
-        StringBuilder d = new StringBuilder();
+    /** Writes the path as SVG does. */
+    void data(StringBuilder d) {
         for (Part p : parts) {
             switch (p.step) {
                 case MOVE -> d.append('M');
                 case LINE -> d.append('L');
-                case ARC -> d.append('A').append(Svg.number(p.radius)).append(' ').append(Svg.number(p.height))
-                        .append(" 0 ").append(p.large ? 1 : 0).append(' ').append(p.sweep ? 1 : 0).append(' ');
+                case ARC -> {
+                    Svg.number(d.append('A'), p.radius);
+                    Svg.number(d.append(' '), p.height).append(" 0 ").append(p.large ? 1 : 0).append(' ').append(p.sweep ? 1 : 0).append(' ');
+                }
                 case CLOSE -> d.append('Z');
             }
             if (p.step != Step.CLOSE) {
-                d.append(Svg.number(p.to.x())).append(' ').append(Svg.number(p.to.y()));
+                Svg.number(d, p.to.x());
+                Svg.number(d.append(' '), p.to.y());
             }
         }
-        return d.toString();
     }
 
     /** The path as straight pieces, arcs divided finely: for bounds and for what lettering must not cross. */
@@ -142,6 +144,24 @@ final class Path {
     }
 
     Box bounds() {
+        if (parts.stream().anyMatch(p -> p.step == Step.ARC)) {
+            return curvedBounds();
+        }
+        Pt first = parts.get(0).to;
+        double left = first.x();
+        double right = left;
+        double top = first.y();
+        double bottom = top;
+        for (Part p : parts) {
+            left = Math.min(left, p.to.x());
+            right = Math.max(right, p.to.x());
+            top = Math.min(top, p.to.y());
+            bottom = Math.max(bottom, p.to.y());
+        }
+        return new Box(left, top, right, bottom);
+    }
+
+    private Box curvedBounds() {
         Box b = Box.NOTHING;
         for (Part p : parts) {
             b = b.union(Box.around(p.to, p.to));

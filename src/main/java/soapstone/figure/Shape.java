@@ -33,7 +33,8 @@ sealed interface Shape {
 
         @Override
         public void write(StringBuilder out) {
-            out.append("<path").append(Svg.role(role)).append(" d=\"").append(path.data()).append("\"/>\n");
+            path.data(out.append("<path").append(Svg.role(role)).append(" d=\""));
+            out.append("\"/>\n");
         }
 
         @Override
@@ -73,8 +74,9 @@ sealed interface Shape {
 
         @Override
         public void write(StringBuilder out) {
-            out.append("<circle").append(Svg.role(role)).append(" cx=\"").append(Svg.number(center.x())).append("\" cy=\"")
-                    .append(Svg.number(center.y())).append("\" r=\"").append(Svg.number(radius)).append("\"/>\n");
+            Svg.number(out.append("<circle").append(Svg.role(role)).append(" cx=\""), center.x());
+            Svg.number(out.append("\" cy=\""), center.y());
+            Svg.number(out.append("\" r=\""), radius).append("\"/>\n");
         }
 
         @Override
@@ -109,9 +111,10 @@ sealed interface Shape {
 
         @Override
         public void write(StringBuilder out) {
-            out.append("<rect").append(Svg.role(role)).append(" x=\"").append(Svg.number(box.left())).append("\" y=\"")
-                    .append(Svg.number(box.top())).append("\" width=\"").append(Svg.number(box.width()))
-                    .append("\" height=\"").append(Svg.number(box.height())).append("\"/>\n");
+            Svg.number(out.append("<rect").append(Svg.role(role)).append(" x=\""), box.left());
+            Svg.number(out.append("\" y=\""), box.top());
+            Svg.number(out.append("\" width=\""), box.width());
+            Svg.number(out.append("\" height=\""), box.height()).append("\"/>\n");
         }
 
         @Override
@@ -143,7 +146,8 @@ sealed interface Shape {
 
         @Override
         public void write(StringBuilder out) {
-            out.append("<text x=\"").append(Svg.number(at.x())).append("\" y=\"").append(Svg.number(at.y())).append('"');
+            Svg.number(out.append("<text x=\""), at.x());
+            Svg.number(out.append("\" y=\""), at.y()).append('"');
             if (anchor != Anchor.START) {
                 out.append(" text-anchor=\"").append(anchor.word()).append('"');
             }

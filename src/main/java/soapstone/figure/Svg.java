@@ -11,15 +11,27 @@ final class Svg {
 
     /** A coordinate with at most two decimals, without an exponent. */
     static String number(double v) {
+        StringBuilder out = new StringBuilder(8);
+        number(out, v);
+        return out.toString();
+    }
+
+    /** Writes a coordinate; a drawing has hundreds. */
+    static StringBuilder number(StringBuilder out, double v) {
         long hundredths = Math.round(v * 100);
-        String sign = hundredths < 0 ? "-" : "";
-        long size = Math.abs(hundredths);
-        long rest = size % 100;
-        String whole = sign + size / 100;
-        if (rest == 0) {
-            return whole;
+        if (hundredths < 0) {
+            out.append('-');
         }
-        return whole + (rest % 10 == 0 ? "." + rest / 10 : rest < 10 ? ".0" + rest : "." + rest);
+        long size = Math.abs(hundredths);
+        out.append(size / 100);
+        int rest = (int) (size % 100);
+        if (rest != 0) {
+            out.append('.').append((char) ('0' + rest / 10));
+            if (rest % 10 != 0) {
+                out.append((char) ('0' + rest % 10));
+            }
+        }
+        return out;
     }
 
     /** Leaves out what XML cannot hold, and turns line ends into spaces. */
@@ -68,7 +80,7 @@ final class Svg {
         StringBuilder joined = new StringBuilder();
         for (Shape s : shapes) {
             if (s instanceof Shape.Stroke stroke && stroke.role().isEmpty()) {
-                joined.append(stroke.path().data());
+                stroke.path().data(joined);
             } else {
                 s.write(out);
             }
