@@ -61,7 +61,7 @@ class CheckRunTest {
     @Test
     void tellsWhatWasPrintedAndWhatComesOut() {
         assertThat(run(FIVE_HOLES + "expect: {spaces: 5, pitch: 1 ft}, within: 0.1 in").told())
-                .isEqualTo("spaces printed 5, worked out 4 1; pitch printed 1 ft, worked out 1 ft");
+                .isEqualTo("spaces printed 5, worked out 4; pitch printed 1 ft, worked out 1 ft");
     }
 
     @Test
