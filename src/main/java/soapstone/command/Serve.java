@@ -1,10 +1,13 @@
 package soapstone.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.net.BindException;
 import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.nio.channels.UnresolvedAddressException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -39,10 +42,17 @@ final class Serve implements Callable<Integer> {
             description = "Address to listen on: 127.0.0.1 (the default) for this machine only, 0.0.0.0 for all that can reach it.")
     private String host;
 
+    @Option(names = "--data", paramLabel = "DIR",
+            description = "Folder for what the site keeps; made when it is not there. With guests alone nothing is kept, and it stays empty.")
+    private Path data;
+
     @Override
     public Integer call() throws Exception {
         if (port < 0 || port > LAST_PORT) {
             throw Refusal.usage("A port is from 0 to " + LAST_PORT + ", not " + port + ".");
+        }
+        if (data != null) {
+            prepare(data);
         }
         try (SiteServer site = start()) {
             PrintWriter out = spec.commandLine().getOut();
@@ -54,6 +64,18 @@ final class Serve implements Callable<Integer> {
             Thread.currentThread().interrupt();
         }
         return 0;
+    }
+
+    /** Found out before the site starts, not when there is something to keep. */
+    private static void prepare(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw Refusal.usage("The data folder '" + folder + "' cannot be made; name a folder, or a place where one can be made.");
+        }
+        if (!Files.isWritable(folder)) {
+            throw Refusal.usage("Nothing can be written into the data folder '" + folder + "'; name one of your own.");
+        }
     }
 
     /** The web server starts while the bank is read: each takes about as long as the other. */

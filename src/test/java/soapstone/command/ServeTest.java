@@ -44,19 +44,28 @@ class ServeTest {
     void printsOneLineWithTheAddressAndServes() throws Exception {
         ExecutorService one = Executors.newSingleThreadExecutor();
         try (PipedInputStream printed = new PipedInputStream(); PrintStream out = new PrintStream(new PipedOutputStream(printed), true, StandardCharsets.UTF_8)) {
-            Future<Integer> serving = one.submit(() -> Soapstone.run(out, out, "serve", "--port", "0", "--bank", Shell.SMALL.toString()));
+            Future<Integer> serving = one.submit(() -> Soapstone.run(out, out, "serve", "--port", "0", "--bank", Shell.SMALL.toString(), "--data", folder.resolve("kept").toString()));
             String line = new BufferedReader(new InputStreamReader(printed, StandardCharsets.UTF_8)).readLine();
             assertThat(line).matches("Soapstone is at http://127\\.0\\.0\\.1:\\d+/");
             HttpResponse<String> page = HttpClient.newHttpClient().send(
                     HttpRequest.newBuilder(URI.create(line.substring(line.indexOf("http")))).build(), HttpResponse.BodyHandlers.ofString());
             assertThat(page.statusCode()).isEqualTo(200);
             assertThat(page.body()).contains("/units/rails");
+            assertThat(folder.resolve("kept")).isEmptyDirectory();
             one.shutdownNow();
             assertThat(serving.get(20, TimeUnit.SECONDS)).isZero();
             assertThat(printed.available()).isZero();
         } finally {
             one.shutdownNow();
         }
+    }
+
+    @Test
+    void aDataFolderThatCannotBeMade() throws IOException {
+        Path file = Files.writeString(folder.resolve("file"), "no folder");
+        Shell.Result result = Shell.small("serve", "--port", "0", "--data", file.resolve("below").toString());
+        assertThat(result.code()).isEqualTo(2);
+        assertThat(result.err()).contains("cannot be made; name a folder").doesNotContain("Exception");
     }
 
     @Test
