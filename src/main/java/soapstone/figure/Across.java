@@ -88,7 +88,7 @@ final class Across {
         double baseline = label.isFramed() ? y + ink.lettering().size() * 0.35 : y - 5;
         Box text = label.box(ink.lettering(), x, baseline, Anchor.MIDDLE);
         Box all = new Box(left, y - OVER, right, y + OVER).union(text);
-        if (taken.stream().anyMatch(t -> t.overlaps(all.grown(2))) || !sheet.isFree(text)) {
+        if (isTaken(all.grown(2)) || !sheet.isFree(text)) {
             return false;
         }
         taken.add(all);
@@ -96,6 +96,15 @@ final class Across {
         lines(a, b, from, y, left, right, inside);
         sheet.letter(label, ink.lettering(), x, baseline, Anchor.MIDDLE);
         return true;
+    }
+
+    private boolean isTaken(Box box) {
+        for (Box t : taken) {
+            if (t.overlaps(box)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void lines(double a, double b, double from, double y, double left, double right, boolean inside) {

@@ -36,6 +36,11 @@ record Box(double left, double top, double right, double bottom) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
+    /** Overlaps, or shares an edge. */
+    boolean touches(Box other) {
+        return left <= other.right && other.left <= right && top <= other.bottom && other.top <= bottom;
+    }
+
     boolean isFinite() {
         return Double.isFinite(left) && Double.isFinite(top) && Double.isFinite(right) && Double.isFinite(bottom);
     }

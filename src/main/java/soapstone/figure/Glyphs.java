@@ -51,6 +51,13 @@ final class Glyphs {
 
     /** Width of a text of that size in SVG units. */
     static double width(String text, double size) {
-        return text.codePoints().map(Glyphs::width).sum() * size / 1000;
+        int sum = 0;
+        int at = 0;
+        while (at < text.length()) {
+            int sign = text.codePointAt(at);
+            sum += width(sign);
+            at += Character.charCount(sign);
+        }
+        return sum * size / 1000;
     }
 }

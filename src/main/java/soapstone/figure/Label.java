@@ -41,7 +41,12 @@ record Label(List<Run> runs) {
     }
 
     boolean isFramed() {
-        return runs.stream().anyMatch(Run::framed);
+        for (Run r : runs) {
+            if (r.framed()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** This label with another behind it. */

@@ -15,10 +15,16 @@ final class Path {
     /** radius, large and sweep only for an arc; sweep is clockwise on the screen. */
     private record Part(Step step, Pt to, double radius, double height, boolean large, boolean sweep) {}
 
-    private final List<Part> parts = new ArrayList<>();
+    private static final int USUAL_PARTS = 4;
+
+    private final List<Part> parts;
+
+    private Path(int parts) {
+        this.parts = new ArrayList<>(parts);
+    }
 
     static Path from(Pt start) {
-        return new Path().moveTo(start);
+        return new Path(USUAL_PARTS).moveTo(start);
     }
 
     static Path line(double x1, double y1, double x2, double y2) {
@@ -31,7 +37,9 @@ final class Path {
 
     static Path polyline(List<Pt> corners) {
         Path p = from(corners.get(0));
-        corners.stream().skip(1).forEach(p::lineTo);
+        for (int i = 1; i < corners.size(); i++) {
+            p.lineTo(corners.get(i));
+        }
         return p;
     }
 
@@ -78,8 +86,10 @@ final class Path {
     }
 
     Path moved(double dx, double dy) {
-        Path p = new Path();
-        parts.forEach(s -> p.parts.add(new Part(s.step, s.to.plus(dx, dy), s.radius, s.height, s.large, s.sweep)));
+        Path p = new Path(parts.size());
+        for (Part s : parts) {
+            p.parts.add(new Part(s.step, s.to.plus(dx, dy), s.radius, s.height, s.large, s.sweep));
+        }
         return p;
     }
 
@@ -103,22 +113,22 @@ final class Path {
     }
 
     /** The path as straight pieces, arcs divided finely: for bounds and for what lettering must not cross. */
-    List<Pt[]> pieces() {
-        List<Pt[]> out = new ArrayList<>();
+    List<Piece> pieces() {
+        List<Piece> out = new ArrayList<>();
         Pt at = parts.get(0).to;
         Pt start = at;
         for (Part p : parts) {
             switch (p.step) {
                 case MOVE -> start = p.to;
                 case ARC -> arcPieces(out, at, p);
-                default -> out.add(new Pt[] {at, p.step == Step.CLOSE ? start : p.to});
+                default -> out.add(Piece.of(at, p.step == Step.CLOSE ? start : p.to));
             }
             at = p.step == Step.CLOSE ? start : p.to;
         }
         return out;
     }
 
-    private static void arcPieces(List<Pt[]> out, Pt from, Part arc) {
+    private static void arcPieces(List<Piece> out, Pt from, Part arc) {
         double flat = arc.height / arc.radius;
         double dx = arc.to.x() - from.x();
         double dy = (arc.to.y() - from.y()) / flat;
@@ -138,13 +148,13 @@ final class Path {
         for (int i = 1; i <= ARC_POINTS; i++) {
             double t = a + turn * i / ARC_POINTS;
             Pt next = new Pt(cx + r * StrictMath.cos(t), (cy + r * StrictMath.sin(t)) * flat);
-            out.add(new Pt[] {last, next});
+            out.add(Piece.of(last, next));
             last = next;
         }
     }
 
     Box bounds() {
-        if (parts.stream().anyMatch(p -> p.step == Step.ARC)) {
+        if (isCurved()) {
             return curvedBounds();
         }
         Pt first = parts.get(0).to;
@@ -161,18 +171,32 @@ final class Path {
         return new Box(left, top, right, bottom);
     }
 
+    private boolean isCurved() {
+        for (Part p : parts) {
+            if (p.step == Step.ARC) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private Box curvedBounds() {
         Box b = Box.NOTHING;
         for (Part p : parts) {
             b = b.union(Box.around(p.to, p.to));
         }
-        for (Pt[] piece : pieces()) {
-            b = b.union(Box.around(piece[0], piece[1]));
+        for (Piece piece : pieces()) {
+            b = b.union(piece.bounds());
         }
         return b;
     }
 
     boolean isFinite() {
-        return parts.stream().allMatch(p -> p.to.isFinite() && Double.isFinite(p.radius) && Double.isFinite(p.height));
+        for (Part p : parts) {
+            if (!p.to.isFinite() || !Double.isFinite(p.radius) || !Double.isFinite(p.height)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -9,18 +9,20 @@ package soapstone.figure;
  */
 record Piece(Pt a, Pt b, Box bounds) {
 
+    /** What a line without width is taken to be wide. */
+    static final double HAIR = 0.01;
+
     static Piece of(Pt a, Pt b) {
         return new Piece(a, b, Box.around(a, b));
     }
 
     boolean crosses(Box box) {
-        return box.left() <= bounds.right() && bounds.left() <= box.right() && box.top() <= bounds.bottom()
-                && bounds.top() <= box.bottom() && box.isCrossedBy(a, b);
+        return bounds.touches(box) && box.isCrossedBy(a, b);
     }
 
     /** Whether the two come nearer than that anywhere. */
     boolean isNear(Piece other, double distance) {
-        return bounds.grown(distance).overlaps(other.bounds.grown(0.01))
+        return bounds.grown(distance).overlaps(other.bounds.grown(HAIR))
                 && (cuts(other) || Math.min(Math.min(distance(a, other), distance(b, other)),
                         Math.min(distance(other.a, this), distance(other.b, this))) < distance);
     }

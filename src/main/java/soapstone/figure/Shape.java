@@ -17,7 +17,7 @@ sealed interface Shape {
     boolean isFinite();
 
     /** Straight pieces of its line, for what lettering must not cross. */
-    List<Pt[]> pieces();
+    List<Piece> pieces();
 
     /** A line of straight and curved parts. */
     record Stroke(Pen pen, Path path, String role) implements Shape {
@@ -43,7 +43,7 @@ sealed interface Shape {
         }
 
         @Override
-        public List<Pt[]> pieces() {
+        public List<Piece> pieces() {
             return path.pieces();
         }
     }
@@ -85,12 +85,12 @@ sealed interface Shape {
         }
 
         @Override
-        public List<Pt[]> pieces() {
-            List<Pt[]> out = new ArrayList<>(SIDES);
+        public List<Piece> pieces() {
+            List<Piece> out = new ArrayList<>(SIDES);
             Pt from = center.plus(radius * CORNERS[0].x(), radius * CORNERS[0].y());
             for (int i = 1; i <= SIDES; i++) {
                 Pt to = center.plus(radius * CORNERS[i % SIDES].x(), radius * CORNERS[i % SIDES].y());
-                out.add(new Pt[] {from, to});
+                out.add(Piece.of(from, to));
                 from = to;
             }
             return out;
@@ -123,12 +123,12 @@ sealed interface Shape {
         }
 
         @Override
-        public List<Pt[]> pieces() {
+        public List<Piece> pieces() {
             Pt a = new Pt(box.left(), box.top());
             Pt b = new Pt(box.right(), box.top());
             Pt c = new Pt(box.right(), box.bottom());
             Pt d = new Pt(box.left(), box.bottom());
-            return List.of(new Pt[] {a, b}, new Pt[] {b, c}, new Pt[] {c, d}, new Pt[] {d, a});
+            return List.of(Piece.of(a, b), Piece.of(b, c), Piece.of(c, d), Piece.of(d, a));
         }
     }
 
@@ -151,7 +151,7 @@ sealed interface Shape {
             if (anchor != Anchor.START) {
                 out.append(" text-anchor=\"").append(anchor.word()).append('"');
             }
-            out.append('>').append(Svg.escape(text)).append("</text>\n");
+            Svg.text(out.append('>'), text).append("</text>\n");
         }
 
         @Override
@@ -160,7 +160,7 @@ sealed interface Shape {
         }
 
         @Override
-        public List<Pt[]> pieces() {
+        public List<Piece> pieces() {
             return List.of();
         }
     }

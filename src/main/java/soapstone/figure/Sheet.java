@@ -20,13 +20,19 @@ final class Sheet {
     private final Map<Pen, List<Shape>> layers = new EnumMap<>(Pen.class);
     private final List<Box> lettered = new ArrayList<>();
     private final List<Box> kept = new ArrayList<>();
-    private final List<Piece> thick = new ArrayList<>();
+    private final List<Outline> thick = new ArrayList<>();
     private final List<Piece> keptLines = new ArrayList<>();
+    private Box bounds = Box.NOTHING;
 
     void draw(Shape shape) {
-        layers.computeIfAbsent(shape.pen(), p -> new ArrayList<>()).add(shape);
-        if (shape.pen().isThick()) {
-            shape.pieces().forEach(p -> thick.add(Piece.of(p[0], p[1])));
+        Pen pen = shape.pen();
+        layers.computeIfAbsent(pen, p -> new ArrayList<>()).add(shape);
+        if (pen != Pen.MASK) {
+            Box b = shape.bounds();
+            bounds = bounds.union(b);
+            if (pen.isThick()) {
+                thick.add(new Outline(shape, b));
+            }
         }
     }
 
@@ -110,7 +116,7 @@ final class Sheet {
     boolean isFree(Box box) {
         Box b = box.grown(CLEAR);
         return !any(lettered, box.grown(CLEAR + 1)) && !any(kept, b) && !crossed(keptLines, b)
-                && !crossed(thick, box.grown(CLEAR_OF_THICK));
+                && !isOnThick(box.grown(CLEAR_OF_THICK));
     }
 
     private static boolean any(List<Box> boxes, Box box) {
@@ -125,6 +131,24 @@ final class Sheet {
     private static boolean crossed(List<Piece> pieces, Box box) {
         for (Piece p : pieces) {
             if (p.crosses(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isOnThick(Box box) {
+        for (Outline o : thick) {
+            if (o.crosses(box)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isNearThick(Piece line) {
+        for (Outline o : thick) {
+            if (o.isNear(line, CLEAR_OF_THICK + 1)) {
                 return true;
             }
         }
@@ -153,7 +177,7 @@ final class Sheet {
                 return false;
             }
         }
-        return !isNear(keptLines, line, BETWEEN_LINES) && !isNear(thick, line, CLEAR_OF_THICK + 1);
+        return !isNear(keptLines, line, BETWEEN_LINES) && !isNearThick(line);
     }
 
     /** Keeps later lettering and lines off a dimension line. */
@@ -180,18 +204,17 @@ final class Sheet {
 
     /** The room that all shapes take. */
     Box bounds() {
-        Box b = Box.NOTHING;
-        for (List<Shape> layer : layers.values()) {
-            for (Shape s : layer) {
-                if (s.pen() != Pen.MASK) {
-                    b = b.union(s.bounds());
-                }
-            }
-        }
-        return b;
+        return bounds;
     }
 
     boolean isFinite() {
-        return layers.values().stream().allMatch(l -> l.stream().allMatch(Shape::isFinite));
+        for (List<Shape> layer : layers.values()) {
+            for (Shape s : layer) {
+                if (!s.isFinite()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 }

@@ -7,6 +7,10 @@ final class Svg {
 
     private static final String FONT = "B612, 'DejaVu Sans', Verdana, sans-serif";
 
+    private static final String SPECIAL = "&<>\"";
+    private static final int LAST_OF_ASCII = 0x7E;
+    private static final int USUAL_LENGTH = 8192;
+
     private Svg() {}
 
     /** A coordinate with at most two decimals, without an exponent. */
@@ -23,7 +27,12 @@ final class Svg {
             out.append('-');
         }
         long size = Math.abs(hundredths);
-        out.append(size / 100);
+        // The digits of an int are written faster than those of a long.
+        if (size < Integer.MAX_VALUE) {
+            out.append((int) size / 100);
+        } else {
+            out.append(size / 100);
+        }
         int rest = (int) (size % 100);
         if (rest != 0) {
             out.append('.').append((char) ('0' + rest / 10));
@@ -36,19 +45,61 @@ final class Svg {
 
     /** Leaves out what XML cannot hold, and turns line ends into spaces. */
     static String clean(String text) {
+        return isPlain(text) ? text : cleaned(text);
+    }
+
+    /** Nothing to leave out or to turn: so are nearly all texts. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c == 0x7F || c >= Character.MIN_SURROGATE || c > ' ' && Character.isWhitespace(c)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String cleaned(String text) {
         StringBuilder out = new StringBuilder(text.length());
         text.codePoints().forEach(c -> {
             if (Character.isWhitespace(c)) {
                 out.append(' ');
-            } else if (c >= 0x20 && c != 0x7F && !(c >= 0xD800 && c <= 0xDFFF) && c != 0xFFFE && c != 0xFFFF) {
+            } else if (c >= ' ' && c != 0x7F && !(c >= 0xD800 && c <= 0xDFFF) && c != 0xFFFE && c != 0xFFFF) {
                 out.appendCodePoint(c);
             }
         });
         return out.toString();
     }
 
-    static String escape(String text) {
-        return clean(text).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    /**
+     * Writes a text so that a reader of XML gets it back. Signs beyond ASCII are written as their numbers: the drawing is
+     * then the same in every encoding, and goes into a page as fast as bytes can be copied.
+     */
+    static StringBuilder text(StringBuilder out, String text) {
+        String clean = clean(text);
+        int written = 0;
+        int at = 0;
+        while (at < clean.length()) {
+            int sign = clean.codePointAt(at);
+            int next = at + Character.charCount(sign);
+            if (sign > LAST_OF_ASCII || SPECIAL.indexOf(sign) >= 0) {
+                out.append(clean, written, at);
+                sign(out, sign);
+                written = next;
+            }
+            at = next;
+        }
+        return out.append(clean, written, clean.length());
+    }
+
+    private static void sign(StringBuilder out, int sign) {
+        switch (sign) {
+            case '&' -> out.append("&amp;");
+            case '<' -> out.append("&lt;");
+            case '>' -> out.append("&gt;");
+            case '"' -> out.append("&quot;");
+            default -> out.append("&#").append(sign).append(';');
+        }
     }
 
     /**
@@ -58,14 +109,13 @@ final class Svg {
      * @param layout {@code wide} or {@code narrow}, for the style sheet
      */
     static String write(Sheet sheet, int width, int height, String id, String layout, String title, String desc) {
-        StringBuilder out = new StringBuilder(4096);
+        StringBuilder out = new StringBuilder(USUAL_LENGTH);
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing drawing-").append(layout)
                 .append("\" viewBox=\"0 0 ").append(width).append(' ').append(height)
-                .append("\" width=\"").append(width).append("\" height=\"").append(height)
-                .append("\" role=\"img\" aria-labelledby=\"").append(escape(id)).append("-title ").append(escape(id))
-                .append("-desc\" font-family=\"").append(FONT).append("\">\n")
-                .append("<title id=\"").append(escape(id)).append("-title\">").append(escape(title)).append("</title>\n")
-                .append("<desc id=\"").append(escape(id)).append("-desc\">").append(escape(desc)).append("</desc>\n");
+                .append("\" width=\"").append(width).append("\" height=\"").append(height).append("\" role=\"img\" aria-labelledby=\"");
+        text(text(out, id).append("-title "), id).append("-desc\" font-family=\"").append(FONT).append("\">\n");
+        text(text(out.append("<title id=\""), id).append("-title\">"), title).append("</title>\n");
+        text(text(out.append("<desc id=\""), id).append("-desc\">"), desc).append("</desc>\n");
         for (Pen pen : Pen.values()) {
             layer(out, pen, sheet.shapes(pen));
         }
@@ -77,18 +127,33 @@ final class Svg {
             return;
         }
         out.append("<g class=\"").append(pen.styleName()).append("\" ").append(pen.attributes()).append(">\n");
-        StringBuilder joined = new StringBuilder();
+        int joined = 0;
         for (Shape s : shapes) {
-            if (s instanceof Shape.Stroke stroke && stroke.role().isEmpty()) {
-                stroke.path().data(joined);
+            if (isJoined(s)) {
+                joined++;
             } else {
                 s.write(out);
             }
         }
-        if (joined.length() > 0) {
-            out.append("<path d=\"").append(joined).append("\"/>\n");
+        if (joined > 0) {
+            join(out, shapes);
         }
         out.append("</g>\n");
+    }
+
+    /** Lines that are nothing by themselves are written as one. */
+    private static boolean isJoined(Shape shape) {
+        return shape instanceof Shape.Stroke stroke && stroke.role().isEmpty();
+    }
+
+    private static void join(StringBuilder out, List<Shape> shapes) {
+        out.append("<path d=\"");
+        for (Shape s : shapes) {
+            if (isJoined(s)) {
+                ((Shape.Stroke) s).path().data(out);
+            }
+        }
+        out.append("\"/>\n");
     }
 
     static String role(String role) {

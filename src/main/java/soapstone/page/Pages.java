@@ -12,7 +12,6 @@ import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateScalarModel;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -42,7 +41,7 @@ public final class Pages {
 
     private final Configuration templates;
     private final String assets;
-    private final Recent<Shown, String> sheets = new Recent<>(MOST_SHEETS);
+    private final Recent<Shown, Page> sheets = new Recent<>(MOST_SHEETS);
 
     /**
      * @param assets where the site's own style sheets, fonts and scripts are found, ending in a slash; a link to each of
@@ -73,20 +72,20 @@ public final class Pages {
         return c;
     }
 
-    public String front(Words words, FrontView view) {
+    public Page front(Words words, FrontView view) {
         return render(words, "front", view);
     }
 
-    public String units(Words words, List<UnitSummary> view) {
+    public Page units(Words words, List<UnitSummary> view) {
         return render(words, "units", view);
     }
 
-    public String unit(Words words, UnitView view) {
+    public Page unit(Words words, UnitView view) {
         return render(words, "unit", view);
     }
 
     /** A sheet that is asked and was shown a moment ago is not made anew: the same view gives the same page. */
-    public String sheet(Words words, SheetView view) {
+    public Page sheet(Words words, SheetView view) {
         return view.stage() == SheetView.Stage.ASKED ? sheets.get(new Shown(view, words.language()), shown -> make(words, view)) : make(words, view);
     }
 
@@ -104,63 +103,64 @@ public final class Pages {
         }
     }
 
-    private String make(Words words, SheetView view) {
+    private Page make(Words words, SheetView view) {
         String unit = view.exercise().unit();
         String id = view.exercise().id();
         UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
         return render(words, "sheet", view, Map.of(
+                "cells", BlockCell.of(words, view),
                 "same", Address.sheet(unit, id, view.key()),
                 "fresh", Address.exercise(unit, id, view.key().units()),
                 "otherUnits", Address.exercise(unit, id, other),
                 "own", Address.bench(Reference.exercise(unit, id, view.exercise().title()), view.key().units())));
     }
 
-    public String lessons(Words words, List<CourseUnit> view) {
+    public Page lessons(Words words, List<CourseUnit> view) {
         return render(words, "lessons", view);
     }
 
-    public String lesson(Words words, LessonView view) {
+    public Page lesson(Words words, LessonView view) {
         return render(words, "lesson", view);
     }
 
-    public String formulas(Words words, List<FormulaTopic> view) {
+    public Page formulas(Words words, List<FormulaTopic> view) {
         return render(words, "formulas", view);
     }
 
-    public String formula(Words words, FormulaView view) {
+    public Page formula(Words words, FormulaView view) {
         Reference self = Reference.formula(view.name(), view.says());
         return render(words, "formula", view, Map.of("own", Address.bench(self, UnitSystem.US)));
     }
 
-    public String bench(Words words, BenchView view) {
+    public Page bench(Words words, BenchView view) {
         UnitSystem other = view.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
         return render(words, "bench", view, Map.of(
                 "here", Address.bench(view.of(), view.units()),
                 "otherUnits", Address.bench(view.of(), other)));
     }
 
-    public String tables(Words words, List<Reference> view) {
+    public Page tables(Words words, List<Reference> view) {
         return render(words, "tables", view);
     }
 
-    public String table(Words words, TableView view) {
+    public Page table(Words words, TableView view) {
         return render(words, "table", view);
     }
 
-    public String cautions(Words words, List<Caution> view) {
+    public Page cautions(Words words, List<Caution> view) {
         return render(words, "cautions", view);
     }
 
-    public String answers(Words words, AnswersView view) {
+    public Page answers(Words words, AnswersView view) {
         return render(words, "answers", view);
     }
 
-    public String about(Words words, AboutView view) {
+    public Page about(Words words, AboutView view) {
         return render(words, "about", view);
     }
 
     /** The page for everything that went wrong. */
-    public String trouble(Words words, TroubleView view) {
+    public Page trouble(Words words, TroubleView view) {
         return render(words, "trouble", view);
     }
 
@@ -185,17 +185,17 @@ public final class Pages {
         return Shop.keepTogether(String.join(" ", parts));
     }
 
-    private String render(Words words, String template, Object view) {
+    private Page render(Words words, String template, Object view) {
         return render(words, template, view, Map.of());
     }
 
-    private String render(Words words, String template, Object view, Map<String, String> addresses) {
-        Map<String, Object> root = new HashMap<>(addresses);
+    private Page render(Words words, String template, Object view, Map<String, ?> more) {
+        Map<String, Object> root = new HashMap<>(more);
         root.put("v", view);
         root.put("assets", assets);
         root.put("language", words.language());
         root.putAll(methods(words));
-        StringWriter out = new StringWriter(16 * 1024);
+        Page.Sink out = new Page.Sink();
         try {
             templates.getTemplate(template + ".ftlh").process(root, out);
         } catch (IOException e) {
@@ -203,12 +203,12 @@ public final class Pages {
         } catch (TemplateException e) {
             throw new IllegalStateException("template " + template, e);
         }
-        return out.toString();
+        return out.page();
     }
 
     private static Map<String, TemplateMethodModelEx> methods(Words words) {
         return Map.of(
-                "w", given -> Shop.keepTogether(words.say(text(given, 0), texts(given, 1))),
+                "w", given -> given.size() == 1 ? words.kept(text(given, 0)) : Shop.keepTogether(words.say(text(given, 0), texts(given, 1))),
                 "b", given -> bold(words, text(given, 0), texts(given, 1)),
                 "say", given -> Shop.keepTogether(words.say(part(given, 0, Message.class))),
                 "keep", given -> Shop.keepTogether(text(given, 0)),
@@ -237,7 +237,7 @@ public final class Pages {
     }
 
     private static List<String> texts(List<?> given, int from) throws TemplateModelException {
-        List<String> texts = new ArrayList<>();
+        List<String> texts = new ArrayList<>(given.size());
         for (int i = from; i < given.size(); i++) {
             texts.add(text(given, i));
         }

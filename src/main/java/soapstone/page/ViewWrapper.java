@@ -10,6 +10,7 @@ import freemarker.template.TemplateBooleanModel;
 import freemarker.template.TemplateHashModel;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
 import java.util.HashMap;
@@ -22,12 +23,15 @@ import java.util.Optional;
  */
 final class ViewWrapper implements ObjectWrapper {
 
-    private static final ClassValue<Map<String, RecordComponent>> PARTS = new ClassValue<>() {
+    private static final ClassValue<Map<String, Method>> PARTS = new ClassValue<>() {
         @Override
-        protected Map<String, RecordComponent> computeValue(Class<?> type) {
-            Map<String, RecordComponent> parts = new HashMap<>();
+        protected Map<String, Method> computeValue(Class<?> type) {
+            Map<String, Method> parts = new HashMap<>();
             for (RecordComponent part : type.getRecordComponents()) {
-                parts.put(part.getName(), part);
+                Method accessor = part.getAccessor();
+                // Asked once here, and not again at each call.
+                accessor.setAccessible(true);
+                parts.put(part.getName(), accessor);
             }
             return parts;
         }
@@ -88,12 +92,12 @@ final class ViewWrapper implements ObjectWrapper {
 
         @Override
         public TemplateModel get(String name) throws TemplateModelException {
-            RecordComponent part = PARTS.get(record.getClass()).get(name);
+            Method part = PARTS.get(record.getClass()).get(name);
             if (part == null) {
                 throw new TemplateModelException(record.getClass().getSimpleName() + " has no part '" + name + "'");
             }
             try {
-                return wrap(part.getAccessor().invoke(record));
+                return wrap(part.invoke(record));
             } catch (ReflectiveOperationException e) {
                 throw new TemplateModelException(e);
             }

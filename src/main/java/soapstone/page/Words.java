@@ -7,8 +7,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
@@ -32,10 +34,20 @@ public final class Words {
 
     private final String language;
     private final Map<String, String> sentences;
+    /** The same, with what belongs together held together: most sentences have no places, and are said as they are. */
+    private final Map<String, String> kept;
 
     private Words(String language, Map<String, String> sentences) {
         this.language = language;
-        this.sentences = Collections.unmodifiableMap(sentences);
+        this.sentences = Map.copyOf(sentences);
+        Map<String, String> held = new HashMap<>();
+        sentences.forEach((key, sentence) -> held.put(key, Shop.keepTogether(sentence)));
+        this.kept = Map.copyOf(held);
+    }
+
+    /** How the keys of sentences spell a word of the view models: {@code metric}. */
+    static String key(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT);
     }
 
     /** The words of a language such as {@code en}, with English where it has none of its own. */
@@ -94,7 +106,12 @@ public final class Words {
     /** The sentence of that key with its places filled; the key itself when there is none. */
     public String say(String key, List<String> with) {
         String sentence = sentences.get(key);
-        return sentence == null ? key : fill(sentence, with.stream().map(this::named).toList());
+        return sentence == null ? key : with.isEmpty() ? sentence : fill(sentence, with.stream().map(this::named).toList());
+    }
+
+    /** A sentence without places, on a page; the key itself when there is none. */
+    String kept(String key) {
+        return kept.getOrDefault(key, key);
     }
 
     /** What is put in may name a sentence itself: {@code @dimension.length}. Anything else is put in as it is. */

@@ -1,6 +1,7 @@
 package soapstone.web;
 
 import java.nio.charset.StandardCharsets;
+import soapstone.page.Page;
 
 /**
  * What goes back.
@@ -15,8 +16,8 @@ record Reply(int status, String type, String cache, String location, byte[] body
 
     static final String HTML = "text/html;charset=utf-8";
 
-    static Reply page(String html) {
-        return new Reply(200, HTML, SafeHeaders.NO_STORE, "", html.getBytes(StandardCharsets.UTF_8));
+    static Reply page(Page page) {
+        return new Reply(200, HTML, SafeHeaders.NO_STORE, "", page.bytes());
     }
 
     static Reply json(String json) {

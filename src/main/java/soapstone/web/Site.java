@@ -10,6 +10,7 @@ import java.util.function.LongSupplier;
 import soapstone.page.Address;
 import soapstone.page.Answer;
 import soapstone.page.AnswersView;
+import soapstone.page.Page;
 import soapstone.page.Pages;
 import soapstone.page.SheetKey;
 import soapstone.page.SheetView;
@@ -57,11 +58,11 @@ final class Site {
                 .get("/site/{hash}/{name}", assets::file);
     }
 
-    private static Reply page(String html) {
+    private static Reply page(Page html) {
         return Reply.page(html);
     }
 
-    private static <V> Reply page(Optional<V> view, Function<V, String> html) {
+    private static <V> Reply page(Optional<V> view, Function<V, Page> html) {
         return Reply.page(html.apply(view.orElseThrow(() -> Trouble.of(404))));
     }
 

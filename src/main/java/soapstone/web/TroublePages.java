@@ -1,6 +1,5 @@
 package soapstone.web;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import soapstone.page.Pages;
 import soapstone.page.Reference;
@@ -41,8 +40,7 @@ final class TroublePages {
 
     private Reply page(Words words, int status, List<Message> says, String path) {
         List<Reference> near = status == NOT_FOUND ? near(path) : List.of();
-        String html = pages.trouble(words, new TroubleView(status, says, near));
-        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", html.getBytes(StandardCharsets.UTF_8));
+        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", pages.trouble(words, new TroubleView(status, says, near)).bytes());
     }
 
     /** Near names are a kindness: when they cannot be had, the page stands without them. */

@@ -1,6 +1,7 @@
 package soapstone.web;
 
 import java.util.Map;
+import java.util.regex.Pattern;
 import soapstone.page.SheetKey;
 import soapstone.page.Words;
 import soapstone.quantity.UnitSystem;
@@ -15,7 +16,8 @@ import soapstone.quantity.UnitSystem;
  */
 record Visit(Map<String, String> parts, Fields query, Fields form, Words words) {
 
-    private static final int LONGEST_SEED = 18;
+    private static final Pattern SEED = Pattern.compile("[1-9][0-9]{0,17}");
+    private static final Pattern BANK = Pattern.compile("[0-9A-Za-z-]{0,64}");
 
     String part(String name) {
         return parts.get(name);
@@ -33,9 +35,9 @@ record Visit(Map<String, String> parts, Fields query, Fields form, Words words) 
     /** The draw that the address names. */
     SheetKey key() {
         String seed = query.text("seed");
-        boolean whole = seed.matches("[1-9][0-9]*") && seed.length() <= LONGEST_SEED;
+        boolean whole = SEED.matcher(seed).matches();
         String bank = query.text("bank");
-        if (!whole || !bank.matches("[0-9A-Za-z-]{0,64}")) {
+        if (!whole || !BANK.matcher(bank).matches()) {
             throw Trouble.of(400);
         }
         return new SheetKey(Long.parseLong(seed), units(), bank);

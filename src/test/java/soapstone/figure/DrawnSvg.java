@@ -155,7 +155,7 @@ final class DrawnSvg {
         }
         for (Element e : elements("rect")) {
             if (group(e).matches(groups)) {
-                out.addAll(new Shape.Plate(Pen.VISIBLE, box(e), "").pieces());
+                new Shape.Plate(Pen.VISIBLE, box(e), "").pieces().forEach(p -> out.add(new Pt[] {p.a(), p.b()}));
             }
         }
         return out;

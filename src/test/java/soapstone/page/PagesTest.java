@@ -76,8 +76,8 @@ class PagesTest {
         }
     }
 
-    private void isText(Supplier<String> page) {
-        String html = page.get();
+    private void isText(Supplier<Page> page) {
+        String html = page.get().toString();
         assertThat(html).contains("&lt;svg onload=x&gt;&#39;{{7*7}}${7*7}&amp;amp;").doesNotContain("<svg onload").doesNotContain("\">'").doesNotContain("49");
         assertThat(html).endsWith("</html>\n");
     }
