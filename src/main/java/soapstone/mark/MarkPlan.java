@@ -8,11 +8,11 @@ import soapstone.exercise.Slip;
 final class MarkPlan {
 
     private final AskPlan[] asks;
-    private final List<Fit> singles;
+    private final List<List<Fit>> singles;
 
     private MarkPlan(Model model) {
         this.asks = model.asks().stream().map(a -> new AskPlan(model, a)).toArray(AskPlan[]::new);
-        this.singles = model.slips().stream().map(s -> Fit.slip(s, false)).toList();
+        this.singles = model.slips().stream().map(s -> List.of(Fit.slip(s, false))).toList();
     }
 
     /** The plan of a model, made at its first use. */
@@ -24,7 +24,8 @@ final class MarkPlan {
         return asks[index];
     }
 
-    Fit single(int slip) {
+    /** What a slip says when nothing else fits. */
+    List<Fit> alone(int slip) {
         return singles.get(slip);
     }
 

@@ -67,9 +67,7 @@ public final class Marker {
     private record Run(Change change, List<Fit> fits) {
 
         Run with(Change more, List<Fit> moreFits) {
-            List<Fit> all = new ArrayList<>(fits);
-            all.addAll(moreFits);
-            return new Run(more.over(change), all);
+            return new Run(more.over(change), added(fits, moreFits));
         }
     }
 
@@ -270,16 +268,11 @@ public final class Marker {
     }
 
     private static List<String> families(List<Fit> fits) {
-        if (fits.size() == 1 && fits.get(0).slips().size() < 2) {
-            return List.of(fits.get(0).family());
+        if (fits.size() == 1) {
+            return fits.get(0).families();
         }
         LinkedHashSet<String> families = new LinkedHashSet<>();
-        for (Fit fit : fits) {
-            if (fit.slips().isEmpty()) {
-                families.add(fit.family());
-            }
-            fit.slips().forEach(s -> families.add(s.family()));
-        }
+        fits.forEach(fit -> families.addAll(fit.families()));
         return List.copyOf(families);
     }
 
@@ -318,6 +311,9 @@ public final class Marker {
 
     /** Whether a slip that fits stands behind an earlier answer already: it is counted once, however many asks it spoils. */
     private boolean isCounted(List<Fit> fits) {
+        if (!anyWrong) {
+            return false;
+        }
         for (Run run : slipsSoFar) {
             for (Fit before : run.fits()) {
                 if (before.isSingle() && fits.stream().anyMatch(f -> f.isSingle() && f.name().equals(before.name()))) {
@@ -357,7 +353,7 @@ public final class Marker {
             Variant.Outcome outcome = variant.outcome(i, answer.index());
             boolean differs = outcome.effect() == Effect.SEEN || outcome.effect() == Effect.NEAR;
             if (differs && answer.fits(outcome.theirs(), window)) {
-                fits = added(fits, plan.single(i));
+                fits = added(fits, plan.alone(i));
             }
         }
         return fits.isEmpty() && anyWrong ? carriedSingles(answer, window) : fits;
@@ -368,18 +364,18 @@ public final class Marker {
         double[] theirs = variant.theirs(answer.index());
         for (int i = 0; i < theirs.length; i++) {
             if (answer.fits(theirs[i], window)) {
-                fits = added(fits, plan.single(i));
+                fits = added(fits, plan.alone(i));
             }
         }
         return fits;
     }
 
-    private static List<Fit> added(List<Fit> fits, Fit fit) {
+    private static List<Fit> added(List<Fit> fits, List<Fit> more) {
         if (fits.isEmpty()) {
-            return List.of(fit);
+            return more;
         }
         List<Fit> all = new ArrayList<>(fits);
-        all.add(fit);
+        all.addAll(more);
         return all;
     }
 
@@ -389,7 +385,7 @@ public final class Marker {
             Slip slip = model.slips().get(i);
             if ((sense() & 1L << i) != 0 && (fitsOnCarried(answer, slip, typedSoFar, window)
                     || slipsSoFar.stream().anyMatch(run -> fitsOnCarried(answer, slip, run.change(), window)))) {
-                fits = added(fits, Fit.slip(slip, true));
+                fits = added(fits, List.of(Fit.slip(slip, true)));
             }
         }
         return fits;
@@ -416,7 +412,7 @@ public final class Marker {
             if ((sense() & 1L << pair.first()) != 0 && (sense() & 1L << pair.second()) != 0 && fitsBoth(answer, pair)) {
                 Slip a = model.slips().get(pair.first());
                 Slip b = model.slips().get(pair.second());
-                fits = added(fits, Fit.pair(a, b, a.change().over(b.change())));
+                fits = added(fits, List.of(Fit.pair(a, b, a.change().over(b.change()))));
             }
         }
         trials().from(right);
@@ -454,16 +450,18 @@ public final class Marker {
         if (mark.verdict() == Verdict.CARRIED) {
             return;
         }
-        List<Fit> fits = mark.verdict() == Verdict.SLIP ? mark.fits().stream().filter(f -> !f.change().isEmpty()).toList() : List.of();
-        List<Run> runs = new ArrayList<>();
+        List<Run> runs = new ArrayList<>(2);
         for (Run run : slipsSoFar) {
-            for (Fit fit : fits) {
-                runs.add(run.with(fit.change(), List.of(fit)));
+            int before = runs.size();
+            for (Fit fit : mark.fits()) {
+                if (mark.verdict() == Verdict.SLIP && !fit.change().isEmpty()) {
+                    runs.add(run.with(fit.change(), List.of(fit)));
+                }
             }
-            if (fits.isEmpty()) {
-                runs.add(run.with(fixed, List.of()));
+            if (runs.size() == before) {
+                runs.add(run.with(fixed, NO_FITS));
             }
         }
-        slipsSoFar = runs.subList(0, Math.min(runs.size(), MOST_RUNS));
+        slipsSoFar = runs.size() <= MOST_RUNS ? runs : runs.subList(0, MOST_RUNS);
     }
 }

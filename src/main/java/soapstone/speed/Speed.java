@@ -14,8 +14,8 @@ import soapstone.exercise.Exercise;
 public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed start, SmallHeap heap) {
 
     private static final String USUAL = "spacing/bolt-holes";
-    private static final double FOR_MARKING = 0.6;
-    private static final double FOR_PAGES = 0.2;
+    private static final double FOR_MARKING = 0.5;
+    private static final double FOR_PAGES = 0.3;
     private static final double SECONDS_A_START = 8;
     private static final int LEAST_STARTS = 3;
 
