@@ -1,0 +1,139 @@
+package soapstone.record;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationState;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The database of a school: H2 in a data folder, or PostgreSQL at an address. Opening it brings its tables up to this
+ * program; tables that a newer program made are refused. For many threads.
+ */
+public final class Database implements AutoCloseable {
+
+    /** Where the steps of the tables are, the same for both databases. */
+    private static final String STEPS = "classpath:soapstone/record";
+    private static final String FILE = "school";
+    private static final int MOST_CONNECTIONS = 12;
+    private static final long WAIT_MILLIS = 10_000;
+    /** Each commit is written before it is acknowledged: without it a killed process loses what it has promised. */
+    private static final String H2_OPTIONS = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+
+    private final HikariDataSource pool;
+    private final Jdbi jdbi;
+
+    private Database(HikariDataSource pool) {
+        this.pool = pool;
+        this.jdbi = Jdbi.create(pool);
+    }
+
+    /** Says why a database cannot be used, in a sentence for whoever runs the site. */
+    public static final class Unusable extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        Unusable(String sentence, Throwable cause) {
+            super(sentence, cause);
+        }
+    }
+
+    /**
+     * Opens the database in a data folder, and makes it where there is none.
+     *
+     * @throws Unusable when another program has it open, when it is of a newer program, or when it is damaged
+     */
+    public static Database inFolder(Path folder) {
+        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS, "sa", "");
+    }
+
+    /**
+     * Opens a PostgreSQL database.
+     *
+     * @param url      such as {@code jdbc:postgresql://localhost/school}
+     * @param user     may be empty where the address says it all
+     * @throws Unusable when it cannot be reached, or when it is of a newer program
+     */
+    public static Database at(String url, String user, String password) {
+        return open(url, user, password);
+    }
+
+    private static Database open(String url, String user, String password) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(url);
+        config.setUsername(user);
+        config.setPassword(password);
+        config.setMaximumPoolSize(MOST_CONNECTIONS);
+        config.setMinimumIdle(1);
+        config.setConnectionTimeout(WAIT_MILLIS);
+        config.setPoolName("school");
+        HikariDataSource pool;
+        try {
+            pool = new HikariDataSource(config);
+        } catch (RuntimeException e) {
+            throw new Unusable("The school's database cannot be opened: " + deepest(e) + ". Is another program using it?", e);
+        }
+        try {
+            bringUp(pool);
+            return new Database(pool);
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
+        }
+    }
+
+    private static void bringUp(HikariDataSource pool) {
+        Flyway flyway = Flyway.configure().dataSource(pool).locations(STEPS).failOnMissingLocations(true).load();
+        for (MigrationInfo step : flyway.info().applied()) {
+            if (step.getState() == MigrationState.FUTURE_SUCCESS || step.getState() == MigrationState.FUTURE_FAILED) {
+                throw new Unusable("The school's database was made by a newer Soapstone (its tables are at step " + step.getVersion()
+                        + "). Run that program, or restore a backup of before.", null);
+            }
+        }
+        try {
+            flyway.migrate();
+        } catch (FlywayException e) {
+            throw new Unusable("The school's tables cannot be brought up to this program: " + deepest(e), e);
+        }
+    }
+
+    private static String deepest(Throwable e) {
+        Throwable last = e;
+        while (last.getCause() != null) {
+            last = last.getCause();
+        }
+        String says = String.valueOf(last.getMessage());
+        return says.lines().findFirst().orElse(says).replaceAll("[.\\s]+$", "");
+    }
+
+    /** Works in one transaction and gives its result; whatever is thrown takes everything back. */
+    public <T> T in(Function<Handle, T> work) {
+        return jdbi.inTransaction(work::apply);
+    }
+
+    /** Works in one transaction. */
+    public void run(Consumer<Handle> work) {
+        jdbi.useTransaction(work::accept);
+    }
+
+    /** Reads without a transaction of its own. */
+    public <T> T read(Function<Handle, T> work) {
+        return jdbi.withHandle(work::apply);
+    }
+
+    /** Whether it is the embedded one. */
+    public boolean isEmbedded() {
+        return pool.getJdbcUrl().startsWith("jdbc:h2:");
+    }
+
+    @Override
+    public void close() {
+        pool.close();
+    }
+}
