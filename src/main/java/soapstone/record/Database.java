@@ -32,6 +32,7 @@ public final class Database implements AutoCloseable {
     private Database(HikariDataSource pool) {
         this.pool = pool;
         this.jdbi = Jdbi.create(pool);
+        Times.teach(jdbi);
     }
 
     /** Says why a database cannot be used, in a sentence for whoever runs the site. */

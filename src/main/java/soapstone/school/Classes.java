@@ -1,0 +1,53 @@
+package soapstone.school;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Where classes are kept, and who teaches them and who sits in them. */
+public interface Classes {
+
+    Optional<SchoolClass> find(long id);
+
+    Optional<SchoolClass> byCode(String code);
+
+    /** The classes that somebody teaches, the newest first. */
+    List<SchoolClass> taughtBy(long instructor);
+
+    /** The classes in which a student has a place or has asked for one. */
+    List<SchoolClass> of(long student);
+
+    boolean teaches(long schoolClass, long instructor);
+
+    List<Person> instructors(long schoolClass);
+
+    SchoolClass add(String name, String term, String code, ClassSettings settings, long instructor, Instant now);
+
+    void change(long id, String name, String term, ClassSettings settings);
+
+    void setCode(long id, String code);
+
+    void setArchived(long id, Optional<Instant> when);
+
+    void addInstructor(long schoolClass, long instructor);
+
+    void removeInstructor(long schoolClass, long instructor);
+
+    /** Everybody in it, by seat and then by name; those who left come last. */
+    List<Member> members(long schoolClass);
+
+    Optional<Member> member(long schoolClass, long student);
+
+    /** Gives a place to somebody who has an account, or changes what is kept about the place. */
+    void seat(long schoolClass, long student, String seat, Member.State state, int extraTime, Instant now);
+
+    /**
+     * Makes accounts and places for a whole roster at once.
+     *
+     * @throws People.Taken when a login was taken in the meantime; then nobody was added
+     */
+    List<Member> enrol(long schoolClass, List<NewMember> roster, Instant now);
+
+    /** Somebody new in a class. */
+    record NewMember(People.NewPerson person, String seat, int extraTime) {}
+}

@@ -1,0 +1,57 @@
+package soapstone.school;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/** Where accounts are kept. Each method is one act: it happens as a whole or not at all. */
+public interface People {
+
+    Optional<Person> find(long id);
+
+    /** @param login in the form of {@link Logins#plain} */
+    Optional<Person> byLogin(String login);
+
+    /** Everybody of that kind, by their shown names. */
+    List<Person> all(Person.Kind kind);
+
+    /** The encoded hash of a password, or empty while there is none. */
+    Optional<String> password(long id);
+
+    /**
+     * A new account.
+     *
+     * @throws Taken when somebody has that login already
+     */
+    Person add(NewPerson fresh, Instant now);
+
+    /** Somebody who gets an account. */
+    record NewPerson(Person.Kind kind, String shown, String login, String password, boolean mustChange, String language) {}
+
+    /** Sets a password and ends every session of that person but one. */
+    void setPassword(long id, String encoded, boolean mustChange, String exceptToken);
+
+    /** The secret of the second factor, or empty when there is none. */
+    Optional<String> factor(long id);
+
+    /** Turns the second factor on with a secret, or off with an empty one. */
+    void setFactor(long id, String secret);
+
+    /** Takes a step of the second factor; false when it, or a later one, was taken before. */
+    boolean takeStep(long id, long step);
+
+    /** Lets nobody sign in with that account any more, and ends its sessions; or lets them again. */
+    void setDisabled(long id, boolean disabled);
+
+    void rename(long id, String shown);
+
+    /** Says that a login stands for somebody else. */
+    final class Taken extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        public Taken(String login) {
+            super("the login '" + login + "' is taken");
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package soapstone.school;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where sheets are kept, and what is typed on them before it is handed in. */
+public interface Sheets {
+
+    Optional<Sheet> find(long id);
+
+    Optional<Sheet> of(long assignment, long person);
+
+    Optional<Sheet> byNumber(String number);
+
+    /** All sheets of an assignment. */
+    List<Sheet> all(long assignment);
+
+    /** Keeps a sheet with its problems; where the student has one already, that one comes back and nothing is kept. */
+    Sheet deal(long assignment, long person, String number, List<Dealt> problems, Instant now);
+
+    /** A problem before it is kept. */
+    record Dealt(long task, int place, String exercise, long seed, soapstone.quantity.UnitSystem units, String fingerprint, double points) {}
+
+    /** The next round of a problem with other numbers. */
+    Problem again(long problem, long seed, String fingerprint);
+
+    Optional<Problem> problem(long id);
+
+    /** Every round of a problem's place on its sheet. */
+    List<Problem> rounds(long sheet, int place);
+
+    /** What is typed, by the letters of the boxes. */
+    Map<String, String> draft(long problem);
+
+    /** Keeps what is typed as it is typed; letters that are left out keep what they have. */
+    void saveDraft(long problem, Map<String, String> typed, Instant now);
+
+    /** The text of all that a fingerprint stands for; kept once. */
+    void keepWhole(String fingerprint, String content, Instant now);
+
+    Optional<String> whole(String fingerprint);
+}
