@@ -27,7 +27,7 @@ import soapstone.source.Message;
 public final class Words {
 
     /** The rooms that have words. A room whose file is not there yet has nothing to say. */
-    static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk");
+    static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk", "school");
 
     private static final String VERBATIM = "verbatim";
     private static final String ENGLISH = "en";
