@@ -68,7 +68,8 @@ public final class KeptWhole {
 
     /** A formula is kept from its first key on, so that its first line lacks the indent of the others. */
     private static String indented(String formula) {
-        int indent = formula.lines().skip(1).filter(l -> !l.isBlank()).mapToInt(l -> l.length() - l.stripLeading().length()).filter(i -> i > 0).min().orElse(2);
+        int indent = formula.lines().skip(1).filter(l -> !l.isBlank())
+                .mapToInt(l -> l.length() - l.stripLeading().length()).filter(i -> i > 0).min().orElse(2);
         return " ".repeat(indent) + formula;
     }
 
