@@ -20,6 +20,9 @@
  *     {@link soapstone.proof.Proof}.
  * <li>{@link soapstone.lesson}: Markdown and a bank in, lessons in order out; entry {@link soapstone.lesson.CourseReader}.
  * <li>{@link soapstone.files}: a folder or the program's jar in, texts by path out.
+ * <li>{@link soapstone.school}: people, classes and answers in, marks and what a room misses out; the rules, no database; entry
+ *     {@link soapstone.school.School}.
+ * <li>{@link soapstone.record}: what the school keeps, in a database and out again; entry {@link soapstone.record.SqlSchool}.
  * <li>{@link soapstone.page}: view models in, HTML out; entry {@link soapstone.page.Pages}.
  * <li>{@link soapstone.web}: HTTP in, pages out; the only package with servlets; entry {@link soapstone.web.SiteServer}.
  * <li>{@link soapstone.desk}: what the web asks for in, view models out of bank and course; entry
