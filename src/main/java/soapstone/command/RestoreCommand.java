@@ -1,0 +1,45 @@
+package soapstone.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import soapstone.record.Backup;
+import soapstone.record.BackupFile;
+import soapstone.record.Database;
+
+/** Puts a backup into an empty school. */
+@Command(name = "restore", mixinStandardHelpOptions = true, description = {"Put a backup into an empty data folder or database.",
+    "A sealed one is opened with the passphrase in the environment variable SOAPSTONE_BACKUP_PASSPHRASE. Everybody signs in anew afterwards."})
+final class RestoreCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private SchoolOptions school;
+
+    @Option(names = "--from", paramLabel = "FILE", required = true, description = "The backup.")
+    private Path file;
+
+    @Override
+    public Integer call() {
+        if (!Files.isReadable(file)) {
+            throw Refusal.usage("There is no backup '" + file + "' that can be read.");
+        }
+        try (Database database = school.open(true)) {
+            Backup.Told told = BackupFile.restore(database, file, SchoolOptions.passphrase());
+            spec.commandLine().getOut().println("Restored " + BackupCommand.told(told) + " as they were at " + told.taken() + ".");
+            return 0;
+        } catch (Backup.Unreadable e) {
+            throw Refusal.failed(e.getMessage());
+        } catch (IOException e) {
+            throw Refusal.failed("The backup '" + file + "' cannot be read: " + e.getMessage() + ".");
+        }
+    }
+}
