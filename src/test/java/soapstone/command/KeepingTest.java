@@ -43,6 +43,22 @@ class KeepingTest {
     }
 
     @Test
+    void whoeverWasErasedInTheOldFolderIsErasedAgain() {
+        Path data = school();
+        Path file = folder.resolve("today.zip");
+        Shell.run("backup", "--data", data.toString(), "--to", file.toString());
+        try (Database database = Databases.h2(data)) {
+            SqlSchool.of(database).privacy().erase(1, java.util.Optional.empty(), Instant.EPOCH);
+        }
+        Path fresh = folder.resolve("fresh");
+        Shell.Result restored = Shell.run("restore", "--data", fresh.toString(), "--from", file.toString(), "--old-data", data.toString());
+        assertThat(restored.out()).contains("Erased again: 1.");
+        try (Database database = Databases.h2(fresh)) {
+            assertThat(SqlSchool.of(database).people().byLogin("wren")).isEmpty();
+        }
+    }
+
+    @Test
     void whatIsNoBackupIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("notes.txt"), "not a backup");
         Shell.Result refused = Shell.run("restore", "--data", folder.resolve("fresh").toString(), "--from", file.toString());

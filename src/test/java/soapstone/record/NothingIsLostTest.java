@@ -107,15 +107,19 @@ class NothingIsLostTest {
         Set<String> acknowledged = new HashSet<>();
         for (int round = 0; round < rounds; round++) {
             List<Node> running = new ArrayList<>();
-            for (int n = 0; n < nodes; n++) {
-                running.add(new Node(place, "r" + round + "n" + n));
-            }
-            for (Node node : running) {
-                node.take(LEAST_RECEIPTS + random.nextInt(MOST_MORE));
-            }
-            for (Node node : running) {
-                node.killAndTakeTheRest();
-                acknowledged.addAll(node.receipts);
+            try {
+                for (int n = 0; n < nodes; n++) {
+                    running.add(new Node(place, "r" + round + "n" + n));
+                }
+                for (Node node : running) {
+                    node.take(LEAST_RECEIPTS + random.nextInt(MOST_MORE));
+                }
+                for (Node node : running) {
+                    node.killAndTakeTheRest();
+                    acknowledged.addAll(node.receipts);
+                }
+            } finally {
+                running.forEach(node -> node.process.toHandle().destroyForcibly());
             }
             check(place, acknowledged, round);
         }
