@@ -43,19 +43,31 @@ final class Serve implements Callable<Integer> {
     private String host;
 
     @Option(names = "--data", paramLabel = "DIR",
-            description = "Folder for what the site keeps; made when it is not there. With guests alone nothing is kept, and it stays empty.")
+            description = "Folder for what the school keeps; made when it is not there. Without it the site is for guests, and keeps nothing.")
     private Path data;
+
+    @Option(names = "--database", paramLabel = "URL",
+            description = "PostgreSQL in place of the data folder, such as jdbc:postgresql://localhost/school. User and password are taken from the "
+                    + "environment: SOAPSTONE_DATABASE_USER and SOAPSTONE_DATABASE_PASSWORD.")
+    private String databaseUrl;
+
+    @Option(names = "--behind-tls", description = "Browsers reach the site over https only, through a proxy in front of it.")
+    private boolean secure;
 
     @Override
     public Integer call() throws Exception {
         if (port < 0 || port > LAST_PORT) {
             throw Refusal.usage("A port is from 0 to " + LAST_PORT + ", not " + port + ".");
         }
+        if (data != null && databaseUrl != null) {
+            throw Refusal.usage("The school is kept in a data folder or in PostgreSQL: take --data or --database, not both.");
+        }
         if (data != null) {
             prepare(data);
         }
-        try (SiteServer site = start()) {
-            PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = spec.commandLine().getOut();
+        try (OpenSchool school = OpenSchool.begin(data, databaseUrl); SiteServer site = start(school)) {
+            school.await();
             out.println("Soapstone is at http://" + shown(host) + ":" + site.port() + "/");
             out.flush();
             site.join();
@@ -79,10 +91,10 @@ final class Serve implements Callable<Integer> {
     }
 
     /** The web server starts while the bank is read: each takes about as long as the other. */
-    private SiteServer start() throws Exception {
+    private SiteServer start(OpenSchool school) throws Exception {
         CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
         FutureTask<SiteServer> starting = new FutureTask<>(
-                () -> SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(() -> library.join().get())));
+                () -> SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(() -> library.join().get()), school.office(secure)));
         new Thread(starting, "start").start();
         try {
             library.complete(LiveLibrary.of(bank, spec.commandLine().getErr()));

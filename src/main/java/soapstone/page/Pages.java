@@ -28,7 +28,7 @@ import soapstone.source.Message;
  *
  * <p>A template sees the view as {@code v} and these methods, no others: {@code w(key, places…)} says a sentence,
  * {@code b(key, places…)} says it with the places in bold, {@code say(message)} says a message, {@code keep(text)} holds
- * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses.
+ * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses. Every form that changes something holds {@code <@layout.key/>}.
  */
 public final class Pages {
 
@@ -72,21 +72,22 @@ public final class Pages {
         return c;
     }
 
-    public Page front(Words words, FrontView view) {
-        return render(words, "front", view);
+    public Page front(Reader reader, FrontView view) {
+        return render(reader, "front", view);
     }
 
-    public Page units(Words words, List<UnitSummary> view) {
-        return render(words, "units", view);
+    public Page units(Reader reader, List<UnitSummary> view) {
+        return render(reader, "units", view);
     }
 
-    public Page unit(Words words, UnitView view) {
-        return render(words, "unit", view);
+    public Page unit(Reader reader, UnitView view) {
+        return render(reader, "unit", view);
     }
 
     /** A sheet that is asked and was shown a moment ago is not made anew: the same view gives the same page. */
-    public Page sheet(Words words, SheetView view) {
-        return view.stage() == SheetView.Stage.ASKED ? sheets.get(new Shown(view, words.language()), shown -> make(words, view)) : make(words, view);
+    public Page sheet(Reader reader, SheetView view) {
+        boolean kept = view.stage() == SheetView.Stage.ASKED && reader.signed().isEmpty();
+        return kept ? sheets.get(new Shown(view, reader.words().language()), shown -> make(reader, view)) : make(reader, view);
     }
 
     /** A view by its identity: comparing all that is in it would cost more than to make the page. */
@@ -103,65 +104,74 @@ public final class Pages {
         }
     }
 
-    private Page make(Words words, SheetView view) {
+    private Page make(Reader reader, SheetView view) {
         String unit = view.exercise().unit();
         String id = view.exercise().id();
         UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-        return render(words, "sheet", view, Map.of(
-                "cells", BlockCell.of(words, view),
+        return render(reader, "sheet", view, Map.of(
+                "cells", BlockCell.of(reader.words(), view),
                 "same", Address.sheet(unit, id, view.key()),
                 "fresh", Address.exercise(unit, id, view.key().units()),
                 "otherUnits", Address.exercise(unit, id, other),
                 "own", Address.bench(Reference.exercise(unit, id, view.exercise().title()), view.key().units())));
     }
 
-    public Page lessons(Words words, List<CourseUnit> view) {
-        return render(words, "lessons", view);
+    public Page lessons(Reader reader, List<CourseUnit> view) {
+        return render(reader, "lessons", view);
     }
 
-    public Page lesson(Words words, LessonView view) {
-        return render(words, "lesson", view);
+    public Page lesson(Reader reader, LessonView view) {
+        return render(reader, "lesson", view);
     }
 
-    public Page formulas(Words words, List<FormulaTopic> view) {
-        return render(words, "formulas", view);
+    public Page formulas(Reader reader, List<FormulaTopic> view) {
+        return render(reader, "formulas", view);
     }
 
-    public Page formula(Words words, FormulaView view) {
+    public Page formula(Reader reader, FormulaView view) {
         Reference self = Reference.formula(view.name(), view.says());
-        return render(words, "formula", view, Map.of("own", Address.bench(self, UnitSystem.US)));
+        return render(reader, "formula", view, Map.of("own", Address.bench(self, UnitSystem.US)));
     }
 
-    public Page bench(Words words, BenchView view) {
+    public Page bench(Reader reader, BenchView view) {
         UnitSystem other = view.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-        return render(words, "bench", view, Map.of(
+        return render(reader, "bench", view, Map.of(
                 "here", Address.bench(view.of(), view.units()),
                 "otherUnits", Address.bench(view.of(), other)));
     }
 
-    public Page tables(Words words, List<Reference> view) {
-        return render(words, "tables", view);
+    public Page tables(Reader reader, List<Reference> view) {
+        return render(reader, "tables", view);
     }
 
-    public Page table(Words words, TableView view) {
-        return render(words, "table", view);
+    public Page table(Reader reader, TableView view) {
+        return render(reader, "table", view);
     }
 
-    public Page cautions(Words words, List<Caution> view) {
-        return render(words, "cautions", view);
+    public Page cautions(Reader reader, List<Caution> view) {
+        return render(reader, "cautions", view);
     }
 
-    public Page answers(Words words, AnswersView view) {
-        return render(words, "answers", view);
+    public Page answers(Reader reader, AnswersView view) {
+        return render(reader, "answers", view);
     }
 
-    public Page about(Words words, AboutView view) {
-        return render(words, "about", view);
+    public Page about(Reader reader, AboutView view) {
+        return render(reader, "about", view);
+    }
+
+    /**
+     * A page of the school.
+     *
+     * @param template its name without ending; it sees the view as {@code v} and the reader as {@code reader}
+     */
+    public Page show(Reader reader, String template, Record view) {
+        return render(reader, template, view);
     }
 
     /** The page for everything that went wrong. */
-    public Page trouble(Words words, TroubleView view) {
-        return render(words, "trouble", view);
+    public Page trouble(Reader reader, TroubleView view) {
+        return render(reader, "trouble", view);
     }
 
     /**
@@ -185,16 +195,17 @@ public final class Pages {
         return Shop.keepTogether(String.join(" ", parts));
     }
 
-    private Page render(Words words, String template, Object view) {
-        return render(words, template, view, Map.of());
+    private Page render(Reader reader, String template, Object view) {
+        return render(reader, template, view, Map.of());
     }
 
-    private Page render(Words words, String template, Object view, Map<String, ?> more) {
+    private Page render(Reader reader, String template, Object view, Map<String, ?> more) {
         Map<String, Object> root = new HashMap<>(more);
         root.put("v", view);
         root.put("assets", assets);
-        root.put("language", words.language());
-        root.putAll(methods(words));
+        root.put("language", reader.words().language());
+        root.put("reader", reader);
+        root.putAll(methods(reader.words()));
         Page.Sink out = new Page.Sink();
         try {
             templates.getTemplate(template + ".ftlh").process(root, out);

@@ -27,7 +27,8 @@ import soapstone.source.Message;
 public final class Words {
 
     /** The rooms that have words. A room whose file is not there yet has nothing to say. */
-    static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk", "school");
+    static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk", "school", "account", "class",
+            "work", "marks");
 
     private static final String VERBATIM = "verbatim";
     private static final String ENGLISH = "en";
@@ -46,7 +47,7 @@ public final class Words {
     }
 
     /** How the keys of sentences spell a word of the view models: {@code metric}. */
-    static String key(Enum<?> word) {
+    public static String key(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT);
     }
 

@@ -1,6 +1,8 @@
 package soapstone.web;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import soapstone.page.Page;
 
 /**
@@ -10,9 +12,32 @@ import soapstone.page.Page;
  * @param type     content type
  * @param cache    for the header Cache-Control
  * @param location where to go instead; empty for none
+ * @param cookies  for headers Set-Cookie
+ * @param file     the name of a file to be kept; empty for a page
  * @param body     bytes
  */
-record Reply(int status, String type, String cache, String location, byte[] body) {
+record Reply(int status, String type, String cache, String location, List<String> cookies, String file, byte[] body) {
+
+    Reply(int status, String type, String cache, String location, byte[] body) {
+        this(status, type, cache, location, List.of(), "", body);
+    }
+
+    /** The same with a cookie set. */
+    Reply with(String cookie) {
+        List<String> more = new ArrayList<>(cookies);
+        more.add(cookie);
+        return new Reply(status, type, cache, location, List.copyOf(more), file, body);
+    }
+
+    /** The same page with another status. */
+    Reply as(int other) {
+        return new Reply(other, type, cache, location, cookies, file, body);
+    }
+
+    /** A file to be kept by whoever asked for it; its name is our own, never what somebody typed. */
+    static Reply download(String type, String name, byte[] body) {
+        return new Reply(200, type, SafeHeaders.NO_STORE, "", List.of(), name, body);
+    }
 
     static final String HTML = "text/html;charset=utf-8";
 

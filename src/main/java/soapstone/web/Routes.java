@@ -21,12 +21,14 @@ final class Routes {
     /**
      * A route that fits a path.
      *
-     * @param action what to do
-     * @param parts  what stands at the names of the pattern
+     * @param who     whom it is for
+     * @param changes whether it changes something, so that its form has to carry the session's key
+     * @param action  what to do
+     * @param parts   what stands at the names of the pattern
      */
-    record Match(Action action, Map<String, String> parts) {}
+    record Match(Who who, boolean changes, Action action, Map<String, String> parts) {}
 
-    private record Route(String method, List<String> pattern, Action action) {
+    private record Route(String method, Who who, boolean changes, List<String> pattern, Action action) {
 
         Optional<Map<String, String>> parts(List<String> path) {
             if (path.size() != pattern.size()) {
@@ -48,12 +50,23 @@ final class Routes {
     private final List<Route> routes = new ArrayList<>();
 
     Routes get(String pattern, Action action) {
-        routes.add(new Route("GET", split(pattern), action));
+        return get(Who.ANYONE, pattern, action);
+    }
+
+    Routes get(Who who, String pattern, Action action) {
+        routes.add(new Route("GET", who, false, split(pattern), action));
         return this;
     }
 
-    Routes post(String pattern, Action action) {
-        routes.add(new Route("POST", split(pattern), action));
+    /** A form of anybody's that changes nothing: it is only too long for an address. */
+    Routes ask(String pattern, Action action) {
+        routes.add(new Route("POST", Who.ANYONE, false, split(pattern), action));
+        return this;
+    }
+
+    /** A form that changes something. */
+    Routes post(Who who, String pattern, Action action) {
+        routes.add(new Route("POST", who, true, split(pattern), action));
         return this;
     }
 
@@ -68,7 +81,7 @@ final class Routes {
         for (Route route : routes) {
             Optional<Map<String, String>> parts = route.parts(words);
             if (parts.isPresent() && route.method().equals(method.equals("HEAD") ? "GET" : method)) {
-                return new Match(route.action(), parts.get());
+                return new Match(route.who(), route.changes(), route.action(), parts.get());
             }
             parts.ifPresent(p -> allow(allowed, route.method()));
         }
@@ -80,6 +93,13 @@ final class Routes {
         if (method.equals("GET")) {
             allowed.add("HEAD");
         }
+    }
+
+    /** Each address with whom it is for, for a test that tries each door as everybody. */
+    Map<String, Who> doors() {
+        Map<String, Who> doors = new LinkedHashMap<>();
+        routes.forEach(r -> doors.put(r.method() + " /" + String.join("/", r.pattern()), r.who()));
+        return doors;
     }
 
     /** Each address with its methods, for a test that walks through all of them. */

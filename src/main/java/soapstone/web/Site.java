@@ -35,26 +35,26 @@ final class Site {
 
     Routes routes() {
         return new Routes()
-                .get("/", v -> page(pages.front(v.words(), desk.front())))
-                .get("/units", v -> page(pages.units(v.words(), desk.units())))
-                .get("/units/{unit}", v -> page(desk.unit(v.part("unit")), u -> pages.unit(v.words(), u)))
+                .get("/", v -> page(pages.front(v.reader(), desk.front())))
+                .get("/units", v -> page(pages.units(v.reader(), desk.units())))
+                .get("/units/{unit}", v -> page(desk.unit(v.part("unit")), u -> pages.unit(v.reader(), u)))
                 .get("/exercises/{unit}/{id}", this::exercise)
-                .post("/exercises/{unit}/{id}", this::answer)
-                .get("/lessons", v -> page(pages.lessons(v.words(), desk.lessons())))
-                .get("/lessons/{id}", v -> page(desk.lesson(v.part("id")), l -> pages.lesson(v.words(), l)))
-                .get("/formulas", v -> page(pages.formulas(v.words(), desk.formulas())))
-                .get("/formulas/{name}", v -> page(desk.formula(v.part("name")), f -> pages.formula(v.words(), f)))
+                .ask("/exercises/{unit}/{id}", this::answer)
+                .get("/lessons", v -> page(pages.lessons(v.reader(), desk.lessons())))
+                .get("/lessons/{id}", v -> page(desk.lesson(v.part("id")), l -> pages.lesson(v.reader(), l)))
+                .get("/formulas", v -> page(pages.formulas(v.reader(), desk.formulas())))
+                .get("/formulas/{name}", v -> page(desk.formula(v.part("name")), f -> pages.formula(v.reader(), f)))
                 .get("/bench/formula/{name}", this::formulaBench)
-                .post("/bench/formula/{name}", this::formulaBench)
+                .ask("/bench/formula/{name}", this::formulaBench)
                 .get("/bench/{unit}/{id}", this::bench)
-                .post("/bench/{unit}/{id}", this::bench)
-                .get("/tables", v -> page(pages.tables(v.words(), desk.tables())))
-                .get("/tables/{name}", v -> page(desk.table(v.part("name")), t -> pages.table(v.words(), t)))
-                .get("/cautions", v -> page(pages.cautions(v.words(), desk.cautions())))
-                .get("/answers", v -> page(pages.answers(v.words(), desk.answers())))
-                .post("/answers", this::tryAnswer)
-                .post("/read-answer", this::readAnswer)
-                .get("/about", v -> page(pages.about(v.words(), desk.about())))
+                .ask("/bench/{unit}/{id}", this::bench)
+                .get("/tables", v -> page(pages.tables(v.reader(), desk.tables())))
+                .get("/tables/{name}", v -> page(desk.table(v.part("name")), t -> pages.table(v.reader(), t)))
+                .get("/cautions", v -> page(pages.cautions(v.reader(), desk.cautions())))
+                .get("/answers", v -> page(pages.answers(v.reader(), desk.answers())))
+                .ask("/answers", this::tryAnswer)
+                .ask("/read-answer", this::readAnswer)
+                .get("/about", v -> page(pages.about(v.reader(), desk.about())))
                 .get("/site/{hash}/{name}", assets::file);
     }
 
@@ -86,15 +86,15 @@ final class Site {
     }
 
     private Reply sheet(Visit v, Optional<SheetView> view) {
-        return page(view, sheet -> pages.sheet(v.words(), sheet));
+        return page(view, sheet -> pages.sheet(v.reader(), sheet));
     }
 
     private Reply bench(Visit v) {
-        return page(desk.bench(v.part("unit"), v.part("id"), v.units(), v.typed()), b -> pages.bench(v.words(), b));
+        return page(desk.bench(v.part("unit"), v.part("id"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
     }
 
     private Reply formulaBench(Visit v) {
-        return page(desk.formulaBench(v.part("name"), v.units(), v.typed()), b -> pages.bench(v.words(), b));
+        return page(desk.formulaBench(v.part("name"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
     }
 
     private Reply tryAnswer(Visit v) {
@@ -102,7 +102,7 @@ final class Site {
         Answer answer = desk.reading(reads, v.form().text("typed")).orElseThrow(() -> Trouble.of(400));
         AnswersView view = desk.answers();
         AnswersView tried = new AnswersView(view.groups(), view.ways(), Optional.of(new AnswersView.Tried(reads, answer)));
-        return page(pages.answers(v.words(), tried));
+        return page(pages.answers(v.reader(), tried));
     }
 
     /** For the script: how a text reads. */
@@ -111,7 +111,7 @@ final class Site {
                 .orElseThrow(() -> Trouble.of(400));
         Map<String, String> json = new LinkedHashMap<>();
         json.put("state", answer.state().name());
-        json.put("text", pages.reading(v.words(), answer, v.form().get("marking").isPresent()));
+        json.put("text", pages.reading(v.reader().words(), answer, v.form().get("marking").isPresent()));
         try {
             return Reply.json(JSON.writeValueAsString(json));
         } catch (JsonProcessingException e) {

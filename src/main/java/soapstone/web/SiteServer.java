@@ -1,6 +1,7 @@
 package soapstone.web;
 
 import java.io.IOException;
+import java.util.Optional;
 import org.eclipse.jetty.ee11.servlet.ServletContextHandler;
 import org.eclipse.jetty.ee11.servlet.ServletHolder;
 import org.eclipse.jetty.http.HttpCompliance;
@@ -42,6 +43,15 @@ public final class SiteServer implements AutoCloseable {
      * @throws IOException if the port cannot be had
      */
     public static SiteServer start(Settings settings, Desk desk) throws IOException {
+        return start(settings, desk, Optional.empty());
+    }
+
+    /**
+     * The same for a site that keeps a school.
+     *
+     * @param office empty for guests only
+     */
+    public static SiteServer start(Settings settings, Desk desk, Optional<SchoolOffice> office) throws IOException {
         Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
         ServerConnector connector = connector(server, settings);
         connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
@@ -53,11 +63,13 @@ public final class SiteServer implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets.path(), assets.has(Assets.DRAWING));
         TroublePages troubles = new TroublePages(desk, pages);
-        PlainErrors errors = new PlainErrors(status -> troubles.of(status, languages.english()));
+        Porter porter = new Porter(office);
+        PlainErrors errors = new PlainErrors(status -> troubles.of(status, porter.reader(languages.english(), Optional.empty())));
         server.setErrorHandler(errors);
         Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
+        office.ifPresent(o -> new SchoolSite(o, desk, pages, porter).addTo(routes));
         server.setHandler(new FormDoor(
-                crowd(settings, context(new SiteServlet(routes, troubles, languages), errors)), settings.whole()));
+                crowd(settings, context(new SiteServlet(routes, troubles, languages, porter), errors)), settings.whole()));
         begin(server);
         return new SiteServer(server, connector);
     }

@@ -4,11 +4,15 @@ import jakarta.servlet.http.HttpServlet;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import soapstone.page.Reader;
 import soapstone.page.Words;
+import soapstone.school.SignedIn;
 
 /** Takes a request apart, asks the routes, sends the reply. */
 final class SiteServlet extends HttpServlet {
@@ -21,9 +25,11 @@ final class SiteServlet extends HttpServlet {
     private final transient Routes routes;
     private final transient TroublePages troubles;
     private final transient Languages languages;
+    private final transient Porter porter;
 
-    SiteServlet(Routes routes, TroublePages troubles, Languages languages) {
+    SiteServlet(Routes routes, TroublePages troubles, Languages languages, Porter porter) {
         this.routes = routes;
+        this.porter = porter;
         this.troubles = troubles;
         this.languages = languages;
     }
@@ -31,19 +37,22 @@ final class SiteServlet extends HttpServlet {
     @Override
     protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
         Words words = languages.of(Collections.list(request.getHeaders("Accept-Language")));
+        Reader reader = porter.reader(words, Optional.empty());
         Reply reply;
         try {
-            reply = reply(request, words);
+            Optional<SignedIn> who = porter.who(request);
+            reader = porter.reader(words, who);
+            reply = reply(request, reader, who);
         } catch (RuntimeException | StackOverflowError e) {
             if (e instanceof Trouble trouble && !trouble.allow().isEmpty()) {
                 response.setHeader("Allow", trouble.allow());
             }
-            reply = troubles.of(e, request.getRequestURI(), words);
+            reply = troubles.of(e, request.getRequestURI(), reader);
         }
         send(response, reply);
     }
 
-    private Reply reply(HttpServletRequest request, Words words) {
+    private Reply reply(HttpServletRequest request, Reader reader, Optional<SignedIn> who) {
         String path = request.getRequestURI();
         if (path.length() > 1 && path.endsWith("/") && PATH.matcher(path.substring(0, path.length() - 1)).matches()) {
             return Reply.movedFor(path.substring(0, path.length() - 1));
@@ -53,8 +62,27 @@ final class SiteServlet extends HttpServlet {
         }
         Routes.Match match = routes.find(request.getMethod(), path);
         Fields query = Fields.parse(request.getQueryString());
-        Fields form = request.getMethod().equals("POST") ? form(request) : Fields.parse(null);
-        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, words));
+        boolean post = request.getMethod().equals("POST");
+        if (post) {
+            Porter.checkOrigin(request);
+        }
+        if (!match.who().lets(who)) {
+            return turnedAway(request, who);
+        }
+        Fields form = post ? form(request) : Fields.parse(null);
+        if (match.changes()) {
+            Porter.checkKey(who, form);
+        }
+        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, reader, new Visit.Caller(who, request.getRemoteAddr(), path)));
+    }
+
+    /** A guest may sign in and goes on from there; anybody else is not told what is here. */
+    private static Reply turnedAway(HttpServletRequest request, Optional<SignedIn> who) {
+        if (who.isPresent()) {
+            throw Trouble.of(404);
+        }
+        String then = request.getMethod().equals("POST") ? "" : "?then=" + URLEncoder.encode(request.getRequestURI(), StandardCharsets.UTF_8);
+        return Reply.goTo("/sign-in" + then);
     }
 
     private static Fields form(HttpServletRequest request) {
@@ -72,6 +100,12 @@ final class SiteServlet extends HttpServlet {
         response.setHeader("Cache-Control", reply.cache());
         if (!reply.location().isEmpty()) {
             response.setHeader("Location", reply.location());
+        }
+        if (!reply.file().isEmpty()) {
+            response.setHeader("Content-Disposition", "attachment; filename=\"" + reply.file() + "\"");
+        }
+        for (String cookie : reply.cookies()) {
+            response.addHeader("Set-Cookie", cookie);
         }
         response.setContentLength(reply.body().length);
         response.getOutputStream().write(reply.body());

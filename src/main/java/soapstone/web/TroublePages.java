@@ -2,9 +2,9 @@ package soapstone.web;
 
 import java.util.List;
 import soapstone.page.Pages;
+import soapstone.page.Reader;
 import soapstone.page.Reference;
 import soapstone.page.TroubleView;
-import soapstone.page.Words;
 import soapstone.source.Message;
 
 /** One table from what went wrong to status and page. No page tells what the machine inside is. */
@@ -21,26 +21,26 @@ final class TroublePages {
         this.pages = pages;
     }
 
-    Reply of(Throwable failure, String path, Words words) {
+    Reply of(Throwable failure, String path, Reader reader) {
         if (failure instanceof Trouble trouble) {
-            return page(words, trouble.status(), trouble.says(), path);
+            return page(reader, trouble.status(), trouble.says(), path);
         }
         if (failure instanceof Desk.NoDraw) {
-            return page(words, NOT_FOUND, List.of(Message.of("trouble.no-draw")), path);
+            return page(reader, NOT_FOUND, List.of(Message.of("trouble.no-draw")), path);
         }
-        return page(words, BROKEN, List.of(Trouble.usual(BROKEN)), path);
+        return page(reader, BROKEN, List.of(Trouble.usual(BROKEN)), path);
     }
 
     /** For a status that was found before a page of ours was asked. */
-    Reply of(int status, Words words) {
-        int known = words.has("trouble." + status) ? status : status < BROKEN ? 400 : BROKEN;
-        Reply reply = page(words, known, List.of(Trouble.usual(known)), "");
+    Reply of(int status, Reader reader) {
+        int known = reader.words().has("trouble." + status) ? status : status < BROKEN ? 400 : BROKEN;
+        Reply reply = page(reader, known, List.of(Trouble.usual(known)), "");
         return new Reply(status, reply.type(), reply.cache(), "", reply.body());
     }
 
-    private Reply page(Words words, int status, List<Message> says, String path) {
+    private Reply page(Reader reader, int status, List<Message> says, String path) {
         List<Reference> near = status == NOT_FOUND ? near(path) : List.of();
-        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", pages.trouble(words, new TroubleView(status, says, near)).bytes());
+        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", pages.trouble(reader, new TroubleView(status, says, near)).bytes());
     }
 
     /** Near names are a kindness: when they cannot be had, the page stands without them. */

@@ -1,10 +1,13 @@
 package soapstone.web;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import soapstone.page.Reader;
 import soapstone.page.SheetKey;
-import soapstone.page.Words;
 import soapstone.quantity.UnitSystem;
+import soapstone.school.Person;
+import soapstone.school.SignedIn;
 
 /**
  * One request, as the routes see it.
@@ -12,15 +15,40 @@ import soapstone.quantity.UnitSystem;
  * @param parts  named parts of the path
  * @param query  fields of the address
  * @param form   fields of the body; none for a GET
- * @param words  in the visitor's language
+ * @param reader who reads the page that comes of it, and in which language
+ * @param caller who came, and from where
  */
-record Visit(Map<String, String> parts, Fields query, Fields form, Words words) {
+record Visit(Map<String, String> parts, Fields query, Fields form, Reader reader, Caller caller) {
+
+    /**
+     * Who came.
+     *
+     * @param signedIn empty for a guest
+     * @param address  of the machine, for counting failures
+     * @param path     that was asked for
+     */
+    record Caller(Optional<SignedIn> signedIn, String address, String path) {}
+
 
     private static final Pattern SEED = Pattern.compile("[1-9][0-9]{0,17}");
     private static final Pattern BANK = Pattern.compile("[0-9A-Za-z-]{0,64}");
 
     String part(String name) {
         return parts.get(name);
+    }
+
+    /** A number in the path that names something kept. */
+    long id(String name) {
+        String digits = part(name);
+        if (!SEED.matcher(digits).matches()) {
+            throw Trouble.of(404);
+        }
+        return Long.parseLong(digits);
+    }
+
+    /** Who is signed in; only where the route asks for somebody. */
+    Person person() {
+        return caller.signedIn().orElseThrow(() -> Trouble.of(403)).person();
     }
 
     /** The unit system that the address names; inches when it names none. */

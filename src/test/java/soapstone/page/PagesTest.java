@@ -18,6 +18,7 @@ class PagesTest {
     /** A text that would show at once if it came out as markup or were run as a template. */
     private static final String CANARY = "\"><svg onload=x>'{{7*7}}${7*7}&amp;";
 
+    private final Reader reader = Reader.guest(Words.of("en"));
     private final Pages pages = new Pages("/site/0/", true);
     private final Words words = Words.of("en");
 
@@ -87,30 +88,30 @@ class PagesTest {
         for (int turn = 0; turn < 30; turn++) {
             Filler f = new Filler(turn);
             FrontView front = f.fill(FrontView.class);
-            isText(() -> pages.front(words, front));
-            isText(() -> pages.units(words, front.units()));
+            isText(() -> pages.front(reader, front));
+            isText(() -> pages.units(reader, front.units()));
             UnitView unit = f.fill(UnitView.class);
-            isText(() -> pages.unit(words, unit));
+            isText(() -> pages.unit(reader, unit));
             SheetView sheet = f.fill(SheetView.class);
-            isText(() -> pages.sheet(words, sheet));
+            isText(() -> pages.sheet(reader, sheet));
             LessonView lesson = f.fill(LessonView.class);
-            isText(() -> pages.lesson(words, lesson));
+            isText(() -> pages.lesson(reader, lesson));
             CourseUnit course = f.fill(CourseUnit.class);
-            isText(() -> pages.lessons(words, List.of(course)));
+            isText(() -> pages.lessons(reader, List.of(course)));
             FormulaView formula = f.fill(FormulaView.class);
-            isText(() -> pages.formula(words, formula));
+            isText(() -> pages.formula(reader, formula));
             FormulaTopic topic = f.fill(FormulaTopic.class);
-            isText(() -> pages.formulas(words, List.of(topic)));
+            isText(() -> pages.formulas(reader, List.of(topic)));
             BenchView bench = f.fill(BenchView.class);
-            isText(() -> pages.bench(words, bench));
+            isText(() -> pages.bench(reader, bench));
             TableView table = new TableView(CANARY, CANARY, CANARY, List.of(CANARY), List.of(CANARY), List.of(List.of(CANARY)), List.of());
-            isText(() -> pages.table(words, table));
-            isText(() -> pages.tables(words, List.of(Reference.table(CANARY, CANARY))));
-            isText(() -> pages.cautions(words, List.of(new Caution(CANARY, CANARY, CANARY))));
+            isText(() -> pages.table(reader, table));
+            isText(() -> pages.tables(reader, List.of(Reference.table(CANARY, CANARY))));
+            isText(() -> pages.cautions(reader, List.of(new Caution(CANARY, CANARY, CANARY))));
             AnswersView answers = f.fill(AnswersView.class);
-            isText(() -> pages.answers(words, answers));
-            isText(() -> pages.about(words, new AboutView(CANARY, 1, 1, 1, 1, 1)));
-            isText(() -> pages.trouble(words, new TroubleView(404, List.of(Words.verbatim(CANARY)), List.of())));
+            isText(() -> pages.answers(reader, answers));
+            isText(() -> pages.about(reader, new AboutView(CANARY, 1, 1, 1, 1, 1)));
+            isText(() -> pages.trouble(reader, new TroubleView(404, List.of(Words.verbatim(CANARY)), List.of())));
         }
     }
 

@@ -1,0 +1,26 @@
+package soapstone.web;
+
+import java.security.SecureRandom;
+import java.util.List;
+import soapstone.page.Pages;
+
+/** The pages of a school: each room adds the addresses that it answers. */
+final class SchoolSite {
+
+    private final List<Room> rooms;
+
+    /** Some pages that belong together. */
+    interface Room {
+        void addTo(Routes routes);
+    }
+
+    SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter) {
+        SecureRandom random = new SecureRandom();
+        this.rooms = List.of(
+                new SignInRoom(office, pages, porter, random));
+    }
+
+    void addTo(Routes routes) {
+        rooms.forEach(room -> room.addTo(routes));
+    }
+}
