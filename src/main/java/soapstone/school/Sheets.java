@@ -23,13 +23,30 @@ public interface Sheets {
     /** A problem before it is kept. */
     record Dealt(long task, int place, String exercise, long seed, soapstone.quantity.UnitSystem units, String fingerprint, double points) {}
 
-    /** The next round of a problem with other numbers. */
+    /** The next round of a problem with other numbers; where there is a later round already, that one comes back and nothing is kept. */
     Problem again(long problem, long seed, String fingerprint);
 
     Optional<Problem> problem(long id);
 
     /** Every round of a problem's place on its sheet. */
     List<Problem> rounds(long sheet, int place);
+
+    /** Every round of every place of a sheet, in order. */
+    List<Problem> allRounds(long sheet);
+
+    /** All sheets of a student. */
+    List<Sheet> ofPerson(long person);
+
+    /** What is typed and when it was kept. */
+    Draft draftOf(long problem);
+
+    /**
+     * Keeps what is typed unless somebody kept something else since.
+     *
+     * @param from the version of the draft that the page goes on from
+     * @return what is kept now: the texts that came, or the newer ones that stand in their way
+     */
+    Draft keepDraft(long problem, Map<String, String> typed, String from, Instant now);
 
     /** What is typed, by the letters of the boxes. */
     Map<String, String> draft(long problem);
