@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import soapstone.quantity.UnitSystem;
 import soapstone.school.Draft;
@@ -151,13 +152,13 @@ final class SqlSheets implements Sheets {
     }
 
     @Override
-    public Draft keepDraft(long problem, Map<String, String> typed, String from, Instant now) {
+    public Draft keepDraft(long problem, Map<String, String> typed, Set<String> from, Instant now) {
         return database.in(h -> {
             // One at a time for each problem: of two pages, the second finds what the first kept.
             h.createQuery("select id from problem where id = :id for update").bind("id", problem).mapTo(Long.class).one();
             Draft kept = draft(h, problem);
             Draft wanted = kept.with(typed, now);
-            if (!kept.isEmpty() && !kept.version().equals(from) && !kept.version().equals(wanted.version())) {
+            if (!kept.isEmpty() && !from.contains(kept.version()) && !kept.version().equals(wanted.version())) {
                 return kept;
             }
             save(h, problem, typed, now);

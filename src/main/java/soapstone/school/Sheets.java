@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where sheets are kept, and what is typed on them before it is handed in. */
 public interface Sheets {
@@ -43,10 +44,10 @@ public interface Sheets {
     /**
      * Keeps what is typed unless somebody kept something else since.
      *
-     * @param from the version of the draft that the page goes on from
+     * @param from versions of the draft that the page goes on from: what it was made with, and what it sent last
      * @return what is kept now: the texts that came, or the newer ones that stand in their way
      */
-    Draft keepDraft(long problem, Map<String, String> typed, String from, Instant now);
+    Draft keepDraft(long problem, Map<String, String> typed, Set<String> from, Instant now);
 
     /** What is typed, by the letters of the boxes. */
     Map<String, String> draft(long problem);
