@@ -62,11 +62,11 @@ final class ClassForm {
         UnitSystem units = form.choice("units", UnitSystem.class);
         String language = fields.text("language");
         if (!languages().contains(language)) {
-            form.fault("language", Message.of("form.choice"));
+            form.fault("language", Message.of("filled.choice"));
         }
         String mark = fields.text("mark");
         if (!mark.equals("point") && !mark.equals("comma")) {
-            form.fault("mark", Message.of("form.choice"));
+            form.fault("mark", Message.of("filled.choice"));
         }
         double near = form.number("near", 0, WHOLE) / WHOLE;
         String conventions = form.text("conventions", LONGEST_CONVENTIONS);

@@ -11,6 +11,7 @@ import soapstone.page.ClassView;
 import soapstone.page.ClassesView;
 import soapstone.page.FormView;
 import soapstone.page.Pages;
+import soapstone.page.SchoolTimes;
 import soapstone.school.Assignment;
 import soapstone.school.ClassCode;
 import soapstone.school.Classes;
@@ -105,8 +106,8 @@ final class ClassRoom implements SchoolSite.Room {
 
     private ClassView.Work work(Visit v, Assignment a) {
         String language = v.reader().words().language();
-        return new ClassView.Work(a.id(), a.title(), Standing.of(a, own.now()), SchoolTime.shown(a.opens(), language),
-                a.due().map(d -> SchoolTime.shown(d, language)).orElse(""), a.tasks().stream().mapToInt(Assignment.Task::many).sum());
+        return new ClassView.Work(a.id(), a.title(), Standing.of(a, own.now()), SchoolTimes.moment(a.opens(), language),
+                a.due().map(d -> SchoolTimes.moment(d, language)).orElse(""), a.tasks().stream().mapToInt(Assignment.Task::many).sum());
     }
 
     /** The three forms of the settings page, as far as one of them comes back. */

@@ -36,6 +36,11 @@ final class Fields {
         this.fields = Collections.unmodifiableMap(fields);
     }
 
+    /** Fields that were read before. */
+    static Fields of(Map<String, String> fields) {
+        return new Fields(fields);
+    }
+
     /** Reads {@code name=value&name=value} of a usual form. */
     static Fields parse(String encoded) {
         return parse(encoded, Limit.USUAL);

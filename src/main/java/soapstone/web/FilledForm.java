@@ -47,7 +47,7 @@ final class FilledForm {
     String line(String name, int most) {
         String text = fields.text(name).strip();
         if (text.chars().anyMatch(c -> c == '\n' || c == '\r' || c == '\t')) {
-            fault(name, Message.of("form.one-line"));
+            fault(name, Message.of("filled.one-line"));
         }
         return fitting(name, text, most);
     }
@@ -56,7 +56,7 @@ final class FilledForm {
     String wanted(String name, int most) {
         String text = line(name, most);
         if (text.isEmpty()) {
-            fault(name, Message.of("form.empty"));
+            fault(name, Message.of("filled.empty"));
         }
         return text;
     }
@@ -68,7 +68,7 @@ final class FilledForm {
 
     private String fitting(String name, String text, int most) {
         if (text.length() > most) {
-            fault(name, Message.of("form.long", String.valueOf(most), String.valueOf(text.length())));
+            fault(name, Message.of("filled.long", String.valueOf(most), String.valueOf(text.length())));
             return "";
         }
         return text;
@@ -81,7 +81,7 @@ final class FilledForm {
                 return one;
             }
         }
-        fault(name, Message.of("form.choice"));
+        fault(name, Message.of("filled.choice"));
         return all.getEnumConstants()[0];
     }
 
@@ -89,7 +89,7 @@ final class FilledForm {
         String text = fields.text(name).strip();
         int number = WHOLE.matcher(text).matches() ? Integer.parseInt(text) : -1;
         if (number < least || number > most) {
-            fault(name, Message.of("form.whole", String.valueOf(least), String.valueOf(most)));
+            fault(name, Message.of("filled.whole", String.valueOf(least), String.valueOf(most)));
             return least;
         }
         return number;
@@ -100,7 +100,7 @@ final class FilledForm {
         String text = fields.text(name).strip().replace(',', '.');
         double number = !text.isEmpty() && DECIMAL.matcher(text).matches() ? Double.parseDouble(text) : -1;
         if (number < least || number > most) {
-            fault(name, Message.of("form.number", least == (int) least ? String.valueOf((int) least) : String.valueOf(least), String.valueOf(most)));
+            fault(name, Message.of("filled.number", least == (int) least ? String.valueOf((int) least) : String.valueOf(least), String.valueOf(most)));
             return least;
         }
         return number;
@@ -113,14 +113,14 @@ final class FilledForm {
         if (date.isEmpty() && time.isEmpty()) {
             return Optional.empty();
         }
-        Optional<LocalDate> day = SchoolTime.parseDate(date);
-        Optional<LocalTime> clock = SchoolTime.parseClock(time);
+        Optional<LocalDate> day = TypedTimes.parseDate(date);
+        Optional<LocalTime> clock = TypedTimes.parseClock(time);
         if (day.isEmpty()) {
-            fault(dateName, Message.of(date.isEmpty() ? "form.date-missing" : "form.date"));
+            fault(dateName, Message.of(date.isEmpty() ? "filled.date-missing" : "filled.date"));
         }
         if (clock.isEmpty()) {
-            fault(timeName, Message.of(time.isEmpty() ? "form.time-missing" : "form.time"));
+            fault(timeName, Message.of(time.isEmpty() ? "filled.time-missing" : "filled.time"));
         }
-        return day.isPresent() && clock.isPresent() ? Optional.of(SchoolTime.at(day.get(), clock.get())) : Optional.empty();
+        return day.isPresent() && clock.isPresent() ? Optional.of(TypedTimes.at(day.get(), clock.get())) : Optional.empty();
     }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import soapstone.school.Assignment;
+import soapstone.school.Assignments.GivenTo;
 import soapstone.school.Audit;
 import soapstone.school.Member;
 import soapstone.school.School;
@@ -61,12 +62,15 @@ final class OwnClasses {
         return school().classes().member(in.id(), v.id("person")).orElseThrow(() -> Trouble.of(404));
     }
 
+    /** Where a form of a class stands, and whether it makes something new. */
+    record Place(SchoolClass in, String path, boolean fresh) {}
+
     /** An assignment and its class. */
     record Work(SchoolClass in, Assignment assignment) {
 
         /** The students who do it. */
-        boolean isFor(Member member, List<soapstone.school.Assignments.GivenTo> given) {
-            boolean some = given.stream().anyMatch(soapstone.school.Assignments.GivenTo::onlyThese);
+        boolean isFor(Member member, List<GivenTo> given) {
+            boolean some = given.stream().anyMatch(GivenTo::onlyThese);
             return member.state() == Member.State.IN
                     && (!some || given.stream().anyMatch(g -> g.onlyThese() && g.person() == member.person().id()));
         }

@@ -18,7 +18,8 @@ final class SchoolSite {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
-                new ClassRoom(office, pages, random));
+                new ClassRoom(office, pages, random),
+                new AssignmentRoom(office, desk, pages, random));
     }
 
     void addTo(Routes routes) {
