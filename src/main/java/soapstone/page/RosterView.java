@@ -33,6 +33,9 @@ public record RosterView(long inClass, String className, int sitting, FormView f
         }
     }
 
-    /** @param weighs whether nothing is saved until it is put right */
-    public record Fault(boolean weighs, Message says, Message fits) {}
+    /**
+     * @param weighs whether nothing is saved until it is put right
+     * @param where  it stands
+     */
+    public record Fault(boolean weighs, Message where, Message says, Message fits) {}
 }

@@ -13,6 +13,7 @@ import soapstone.page.SlipsView;
 import soapstone.school.ClassCode;
 import soapstone.school.Logins;
 import soapstone.school.Member;
+import soapstone.school.Passphrases;
 import soapstone.school.PasswordHash;
 import soapstone.school.People;
 import soapstone.school.Person;
@@ -127,9 +128,9 @@ final class JoinRoom implements SchoolSite.Room {
             return show(v, form.view()).as(422);
         }
         Roster.Row row = roster.rows().get(0);
-        String phrase = SlipPhrases.make(random);
+        String phrase = Passphrases.draw(random);
         try {
-            Person person = own.school().people().add(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(phrase), false,
+            Person person = own.school().people().add(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(Passphrases.plain(phrase)), false,
                     in.settings().language()), own.now());
             own.school().classes().seat(in.id(), person.id(), "", Member.State.ASKED, 0, own.now());
             own.note(v, "member.asked", Optional.of(person.id()), in, "");

@@ -14,6 +14,7 @@ import soapstone.page.Words;
 import soapstone.school.Classes;
 import soapstone.school.Logins;
 import soapstone.school.Member;
+import soapstone.school.Passphrases;
 import soapstone.school.PasswordHash;
 import soapstone.school.People;
 import soapstone.school.Person;
@@ -73,11 +74,20 @@ final class RosterRoom implements SchoolSite.Room {
     private Reply look(Visit v) {
         SchoolClass in = own.open(v);
         FilledForm form = new FilledForm(v.form());
-        String text = form.text(TEXT, LONGEST_TEXT);
+        Optional<Roster> sent = RosterFiles.read(form, v.form(), rules(v, in));
+        String text = sent.isPresent() && sent.get().isRight() ? RosterFiles.asText(sent.get()) : form.text(TEXT, LONGEST_TEXT);
+        if (text.length() > LONGEST_TEXT) {
+            form.fault(RosterFiles.LIST, Message.of("class-roster.file-long", String.valueOf(sent.map(r -> r.rows().size()).orElse(0))));
+        }
         if (!form.isGood()) {
             return roster(v, in, form.view(), Optional.empty()).as(422);
         }
-        return previewed(v, in, form, read(v, in, text));
+        if (sent.isPresent() && !sent.get().isRight()) {
+            return previewed(v, in, form, new Read(sent.get(), sent.get().rows().stream().map(r -> List.<RosterView.Fault>of()).toList()));
+        }
+        // What came in a file stands in the field from here on, so that it can be changed by hand.
+        FilledForm shown = sent.isEmpty() ? form : new FilledForm(Fields.of(Map.of(TEXT, text)));
+        return previewed(v, in, shown, read(v, in, text));
     }
 
     private Reply previewed(Visit v, SchoolClass in, FilledForm form, Read read) {
@@ -108,15 +118,22 @@ final class RosterRoom implements SchoolSite.Room {
         }
 
         private static RosterView.Fault shown(RosterFault fault) {
-            return new RosterView.Fault(fault.isFault(), fault.says(), fault.fits());
+            return new RosterView.Fault(fault.isFault(), fault.where(), fault.says(), fault.fits());
         }
     }
 
+    private RosterRules rules(Visit v, SchoolClass in) {
+        return new RosterRules(in.code(), v.reader().words().say("class-seat.seat", List.of()), login -> own.school().people().byLogin(login).isPresent());
+    }
+
     private Read read(Visit v, SchoolClass in, String text) {
-        RosterRules rules = new RosterRules(in.code(), v.reader().words().say("class-seat.seat", List.of()), login -> own.school().people().byLogin(login).isPresent());
-        Roster roster = new RosterReader(rules).read(text);
+        Roster roster = new RosterReader(rules(v, in)).read(text);
         List<Member> sitting = own.sitting(in);
         return new Read(roster, roster.rows().stream().map(row -> beside(row, sitting)).toList());
+    }
+
+    private static Message where(Roster.Row row) {
+        return Message.of("class-roster.row", String.valueOf(row.line()));
     }
 
     /** A list that is sent twice finds everybody there already. */
@@ -125,10 +142,10 @@ final class RosterRoom implements SchoolSite.Room {
             boolean sameName = Logins.plain(member.person().shown()).equals(Logins.plain(row.name()));
             boolean sameSeat = !row.seat().isEmpty() && member.seat().equals(row.seat());
             if (sameName && (sameSeat || row.seat().isEmpty())) {
-                return List.of(new RosterView.Fault(true, Message.of("class-roster.sits", row.name()), Message.of("class-roster.sits-fits")));
+                return List.of(new RosterView.Fault(true, where(row), Message.of("class-roster.sits", row.name()), Message.of("class-roster.sits-fits")));
             }
             if (sameSeat) {
-                return List.of(new RosterView.Fault(true, Message.of("class-roster.seat-taken", row.seat(), member.person().shown()),
+                return List.of(new RosterView.Fault(true, where(row), Message.of("class-roster.seat-taken", row.seat(), member.person().shown()),
                         Message.of("class-roster.seat-taken-fits")));
             }
         }
@@ -147,9 +164,9 @@ final class RosterRoom implements SchoolSite.Room {
         List<SlipsView.Slip> slips = new ArrayList<>();
         List<Classes.NewMember> fresh = new ArrayList<>();
         for (Roster.Row row : read.roster().rows()) {
-            String phrase = SlipPhrases.make(random);
+            String phrase = Passphrases.draw(random);
             slips.add(new SlipsView.Slip(row.seat(), row.name(), row.login(), phrase));
-            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(phrase), false,
+            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(Passphrases.plain(phrase)), false,
                     in.settings().language()), row.seat(), row.extraTime()));
         }
         try {
@@ -205,8 +222,8 @@ final class RosterRoom implements SchoolSite.Room {
         if (member.state() != Member.State.IN) {
             throw Trouble.of(409);
         }
-        String phrase = SlipPhrases.make(random);
-        own.school().people().setPassword(member.person().id(), PasswordHash.hash(phrase), false, "");
+        String phrase = Passphrases.draw(random);
+        own.school().people().setPassword(member.person().id(), PasswordHash.hash(Passphrases.plain(phrase)), false, "");
         own.note(v, "member.new-slip", Optional.of(member.person().id()), in, "");
         return slips(v, in, List.of(new SlipsView.Slip(member.seat(), member.person().shown(), member.person().login(), phrase)));
     }

@@ -188,6 +188,64 @@ class ClassRoomTest {
         assertThat(members(in)).hasSize(2);
     }
 
+    private Hand send(String name, String file, byte[] bytes) throws Exception {
+        java.nio.file.Path path = java.nio.file.Files.createTempDirectory("roster").resolve(file);
+        java.nio.file.Files.write(path, bytes);
+        ((org.htmlunit.html.HtmlFileInput) hand.page().getElementById("f-" + name)).setFiles(path.toFile());
+        return hand;
+    }
+
+    private Hand send(String name, String text) throws Exception {
+        return send(name, name + ".csv", text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void aFileStandsInTheFieldBeforeAnythingIsSaved() throws Exception {
+        SchoolClass in = fresh("File");
+        hand.open("/classes/" + in.id() + "/roster");
+        send("list", "Seat,Name\n1,Zoë P.\n2,\"Q., Ada\"\n").press("Look at the list");
+        assertThat(hand.status()).as(hand.text()).isEqualTo(200);
+        assertThat(hand.typed("roster")).contains("1,Zoë P.").contains("2,\"Q., Ada\"");
+        hand.press("Make these 2 accounts");
+        assertThat(members(in)).extracting(m -> m.person().shown()).containsExactly("Zoë P.", "Q., Ada");
+    }
+
+    @Test
+    void aFileThatIsNoUtf8OrTooLargeSaysSo() throws Exception {
+        SchoolClass in = fresh("File");
+        hand.open("/classes/" + in.id() + "/roster");
+        send("list", "old.csv", "1,Zo\u00eb P.\n".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)).press("Look at the list");
+        assertThat(hand.status()).isEqualTo(422);
+        assertThat(hand.text()).contains("UTF-8").contains("Line 1");
+        send("list", "x".repeat(70_000)).press("Look at the list");
+        assertThat(hand.status()).isEqualTo(413);
+        assertThat(members(in)).isEmpty();
+    }
+
+    @Test
+    void aClassComesOutOfOneRosterFiles() throws Exception {
+        SchoolClass in = fresh("Set");
+        String classes = "sourcedId,status,dateLastModified,title,grades,courseSourcedId,classCode,classType,location,schoolSourcedId,termSourcedIds,subjects,subjectCodes,periods\n"
+                + "c1,,,Sheet metal 1,,k,,scheduled,,s,t,,,\nc2,,,Welding 1,,k,,scheduled,,s,t,,,\n";
+        String users = "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,"
+                + "password,userMasterIdentifier,preferredGivenName,preferredMiddleName,preferredFamilyName,primaryOrgSourcedId,pronouns\n"
+                + "u1,,,true,ada.q,,Ada,Quill,,,,,,,,,,,,,s,\nu2,,,true,bo.r,,Bo,Reed,,,,,,,,,,,,,s,\n";
+        String enrollments = "sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role,primary,beginDate,endDate\n"
+                + "e1,,,c1,s,u1,student,false,,\ne2,,,c2,s,u2,student,false,,\n";
+        hand.open("/classes/" + in.id() + "/roster");
+        send("users", users);
+        send("enrollments", enrollments);
+        send("classes", classes).press("Look at the list");
+        assertThat(hand.status()).isEqualTo(422);
+        assertThat(hand.fault("one-class")).contains("Sheet metal 1 (c1)").contains("Welding 1 (c2)");
+        send("users", users);
+        send("enrollments", enrollments);
+        send("classes", classes).type("one-class", "c1").press("Look at the list");
+        assertThat(hand.status()).as(hand.text()).isEqualTo(200);
+        hand.press("Make these 1 accounts");
+        assertThat(members(in)).extracting(m -> m.person().shown()).containsExactly("Ada Q.");
+    }
+
     @Test
     void aNewSlipEndsTheSessionsAndTheOldPassphrase() throws Exception {
         SchoolClass in = fresh("Slips");
