@@ -141,7 +141,7 @@ class ClassRoomTest {
         assertThat(hand.status()).isEqualTo(422);
         assertThat(hand.typed("roster")).isEqualTo(list);
         assertThat(hand.fault("roster")).isEqualTo("Rows with a fault: 2. Each says what would fit; nothing was saved.");
-        assertThat(hand.page().getByXPath("//table//p[@class='fault']")).hasSize(2);
+        assertThat(hand.page().getByXPath("//tr[@class='row-faults']//p[@class='fault']")).hasSize(2);
         assertThat(hand.html()).doesNotContain("slips-to-sign-in");
         assertThat(members(in)).isEmpty();
     }
