@@ -88,6 +88,9 @@ public interface Desk {
 
     AboutView about();
 
+    /** What a student's pages ask. */
+    WorkDesk work();
+
     /** Everything that has a page of its own, for near names and for walking through the site. */
     List<Reference> contents();
 

@@ -21,7 +21,8 @@ final class SchoolSite {
                 new ClassRoom(office, pages, random),
                 new AssignmentRoom(office, desk, pages, random),
                 new RosterRoom(office, pages, random),
-                new JoinRoom(office, pages, random));
+                new JoinRoom(office, pages, random),
+                new WorkRoom(office, desk.work(), pages, random));
     }
 
     void addTo(Routes routes) {
