@@ -217,7 +217,7 @@ class ClassRoomTest {
         send("list", "old.csv", "1,Zo\u00eb P.\n".getBytes(java.nio.charset.StandardCharsets.ISO_8859_1)).press("Look at the list");
         assertThat(hand.status()).isEqualTo(422);
         assertThat(hand.text()).contains("UTF-8").contains("Line 1");
-        String many = IntStream.rangeClosed(1, 400).mapToObj(i -> i + ",A student with a name that is rather long for a list, no. " + i).collect(Collectors.joining("\n"));
+        String many = IntStream.rangeClosed(1, 400).mapToObj(i -> i + ",A student with a name that is rather long for a list - no. " + i).collect(Collectors.joining("\n"));
         send("list", many).press("Look at the list");
         assertThat(hand.fault("list")).isEqualTo("400 students are more than one list here takes. Send them in two parts.");
         assertThat(members(in)).isEmpty();
