@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.mark.Verdict;
@@ -104,6 +105,39 @@ class SqlSchoolTest {
             assertThat(school.people().factor(wren.id())).isEmpty();
             assertThatThrownBy(() -> anInstructor(school)).isInstanceOf(People.Taken.class).hasMessageContaining("wren");
             assertThat(school.people().all(Person.Kind.INSTRUCTOR)).containsExactly(wren);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void theLastInstructorStaysEvenWhenTwoLeaveAtTheSameMoment(String kind, Database database) throws Exception {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            Person moss = school.people().add(person(Person.Kind.INSTRUCTOR, "moss"), NOW);
+            SchoolClass in = aClass(school, wren);
+            assertThat(school.classes().removeInstructor(in.id(), wren.id())).isFalse();
+            school.classes().addInstructor(in.id(), moss.id());
+            List<Long> both = List.of(wren.id(), moss.id());
+            AtomicInteger next = new AtomicInteger();
+            List<Boolean> left = atOnce(() -> school.classes().removeInstructor(in.id(), both.get(next.getAndIncrement() % 2)));
+            assertThat(left).containsOnlyOnce(true);
+            assertThat(school.classes().instructors(in.id())).hasSize(1);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void whatIsGivenOutDoesNotChangeAsAWhole(String kind, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            SchoolClass in = aClass(school, wren);
+            Assignment given = school.assignments().add(fresh(in, wren), List.of());
+            assertThat(school.assignments().change(given, List.of())).isFalse();
+            assertThat(school.assignments().find(given.id())).contains(given);
+            school.assignments().setState(given.id(), Assignment.State.DRAFT);
+            assertThat(school.assignments().change(given, List.of())).isTrue();
         }
     }
 
