@@ -70,6 +70,15 @@ public final class Drawer {
     }
 
     /**
+     * The numbers of one try, whether or not it would be taken: an answer that was given to them is marked with them, also
+     * when the exercise was mended since and would pass them over. Empty when something in them is not defined.
+     */
+    public Optional<Variant> at(long seed, int attempt) {
+        fill(seed, attempt);
+        return defined() == null ? Optional.of(variant(seed, attempt)) : Optional.empty();
+    }
+
+    /**
      * Tries one draw.
      *
      * @return null when it passes, else the reason why it is refused
