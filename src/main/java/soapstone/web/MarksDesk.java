@@ -50,7 +50,7 @@ public interface MarksDesk {
     /**
      * A mistake on the board, with one student's numbers.
      *
-     * @param lines  where the mistake is: the right line, and the other one beside it; may be empty
+     * @param lines  where the mistake is on the way to the answer: the right line, and the other one beside it; may be empty
      * @param figure the part as the mistake would cut it, over the right one
      */
     record Board(List<WorkedLine> lines, Optional<Figure> figure) {}
@@ -58,9 +58,10 @@ public interface MarksDesk {
     /**
      * What a slip does to a problem; empty when the exercise was mended since, or when no file knows the slip.
      *
+     * @param ask  the answer that fits it
      * @param name that the ids in the drawing begin with
      */
-    Optional<Board> board(Problem problem, String slip, String name);
+    Optional<Board> board(Problem problem, String ask, String slip, String name);
 
     /** Whether an exercise is in the bank with another fingerprint. */
     boolean isMended(String exercise, String fingerprint);

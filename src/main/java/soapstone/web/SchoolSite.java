@@ -17,7 +17,13 @@ final class SchoolSite {
     SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter) {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
-                new SignInRoom(office, pages, porter, random));
+                new SignInRoom(office, pages, porter, random),
+                new MarksRoom(office, desk.marks(), pages),
+                new StudentRoom(office, desk.marks(), pages),
+                new RemarkRoom(office, desk.marks(), pages),
+                new RegradeRoom(office, desk.marks(), pages),
+                new MistakesRoom(office, desk.marks(), pages),
+                new MorningRoom(office, desk.marks(), pages, random));
     }
 
     void addTo(Routes routes) {

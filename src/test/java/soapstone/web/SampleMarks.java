@@ -38,7 +38,7 @@ final class SampleMarks implements MarksDesk {
     }
 
     @Override
-    public Optional<Board> board(Problem problem, String slip, String name) {
+    public Optional<Board> board(Problem problem, String ask, String slip, String name) {
         return Optional.empty();
     }
 
