@@ -79,7 +79,7 @@ final class MistakesRoom implements SchoolSite.Room {
     }
 
     private MistakesView.Mistake mistake(SlipMap.Row row, String title, String about, String exercise, Optional<Reference> lesson) {
-        return new MistakesView.Mistake(title, about, exercise, row.says(), row.sure().word(), row.against(),
+        return new MistakesView.Mistake(title, about, exercise, row.says(), row.against(),
                 row.students().stream().map(s -> new MistakesView.Student(s.person(), s.name(), once(s))).toList(), lesson);
     }
 

@@ -118,8 +118,9 @@ final class MorningRoom implements SchoolSite.Room {
             RoomAnswer example = example(row);
             Optional<MarksDesk.Board> board = desk.board(problems.get(example.problem()), example.mark().ask(), example.mark().slip(), name);
             String whose = row.students().stream().filter(s -> s.person() == example.person()).map(SlipMap.Student::name).findFirst().orElse("");
-            List<MorningView.Again> again = Arrays.stream(Morning.Afterwards.values()).map(how -> new MorningView.Again(how.word(), names(mistake.who(how))))
-                    .filter(a -> !a.names().isEmpty()).toList();
+            // Who has not tried is whoever is left of the names above.
+            List<MorningView.Again> again = Arrays.stream(Morning.Afterwards.values()).filter(how -> !mistake.who(how).isEmpty())
+                    .map(how -> new MorningView.Again(how.word(), mistake.who(how).size(), how == Morning.Afterwards.NOT_TRIED ? List.of() : names(mistake.who(how)))).toList();
             List<String> drill = desk.drill(example.exercise(), row.name()).stream().map(e -> desk.exercise(e).title()).distinct().toList();
             return new MorningView.Mistake(row.name(), family.title(), family.says(), row.says(), row.against(),
                     row.students().stream().map(s -> new MorningView.Name(s.person(), s.name())).toList(), whose, desk.exercise(example.exercise()).title(),
