@@ -19,7 +19,8 @@ import soapstone.source.Near;
  */
 @Command(name = "soapstone", synopsisSubcommandLabel = "COMMAND", description = "Shop math for sheet metal: own numbers for everyone, marking that says why.",
         mixinStandardHelpOptions = true, version = "soapstone 0.1.0",
-        subcommands = {Serve.class, Check.class, Draw.class, Mark.class, Read.class, Work.class, SpeedCommand.class, Rehearse.class, HelpCommand.class},
+        subcommands = {Serve.class, Check.class, Draw.class, Mark.class, Read.class, Work.class, SpeedCommand.class, BackupCommand.class, RestoreCommand.class, DoctorCommand.class,
+            Rehearse.class, HelpCommand.class},
         exitCodeListHeading = "Ends with:%n",
         exitCodeList = {"0:all is well", "1:something was found wrong", "2:wrong usage, or a name that is not known"})
 public final class Soapstone implements Runnable {

@@ -11,6 +11,7 @@ import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 
 /**
  * The database of a school: H2 in a data folder, or PostgreSQL at an address. Opening it brings its tables up to this
@@ -121,6 +122,16 @@ public final class Database implements AutoCloseable {
     /** Works in one transaction. */
     public void run(Consumer<Handle> work) {
         jdbi.useTransaction(work::accept);
+    }
+
+    /** Works in one transaction that sees everything as it stood at one moment. */
+    <T> T at(TransactionIsolationLevel level, Function<Handle, T> work) {
+        return jdbi.inTransaction(level, work::apply);
+    }
+
+    /** The step that the tables are at. */
+    String step() {
+        return read(h -> h.createQuery("select max(cast(\"version\" as int)) from \"flyway_schema_history\" where \"success\"").mapTo(String.class).one());
     }
 
     /** Reads without a transaction of its own. */
