@@ -27,6 +27,7 @@
  * <li>{@link soapstone.web}: HTTP in, pages out; the only package with servlets; entry {@link soapstone.web.SiteServer}.
  * <li>{@link soapstone.desk}: what the web asks for in, view models out of bank and course; entry
  *     {@link soapstone.desk.EngineDesk}.
+ * <li>{@link soapstone.demo}: an empty school and a bank in, an invented school with four weeks of work out.
  * <li>{@link soapstone.speed}: a bank in, how fast it is marked and served out, in ratios to plain Java and to a bare web server.
  * <li>{@link soapstone.command}: the command line.
  * </ul>

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class PackageOrderTest {
 
     private static final List<String> ORDER = List.of("source", "quantity", "expression", "exercise", "bank", "variant", "figure",
-            "mark", "proof", "lesson", "files", "school", "record", "page", "paper", "web", "desk", "speed", "command", "Main");
+            "mark", "proof", "lesson", "files", "school", "record", "page", "paper", "web", "desk", "demo", "speed", "command", "Main");
 
     /** An import, or a name written out in full. */
     private static final Pattern USED = Pattern.compile("\\bsoapstone\\.([a-z]+)\\.[A-Za-z]");

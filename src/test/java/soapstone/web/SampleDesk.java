@@ -80,6 +80,12 @@ class SampleDesk implements Desk {
         return new FrontView(BOLT_HOLES, Optional.of(SampleFigures.holeRow(Optional.empty())), units());
     }
 
+    /** The pages of a school are tried with the real bank. */
+    @Override
+    public WorkDesk work() {
+        return null;
+    }
+
     @Override
     public List<UnitSummary> units() {
         return List.of(
