@@ -1,10 +1,8 @@
 package soapstone.desk;
 
-import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -15,14 +13,10 @@ import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.page.WorkedLine;
 import soapstone.page.Words;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
-import soapstone.school.Dealing;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
-import soapstone.school.Sheets;
 import soapstone.school.Work;
 import soapstone.variant.Drawer;
 import soapstone.variant.Effect;
@@ -33,7 +27,6 @@ import soapstone.web.MarksDesk;
 final class EngineMarksDesk implements MarksDesk {
 
     private final Supplier<Library> current;
-    private final SecureRandom chance = new SecureRandom();
 
     EngineMarksDesk(Supplier<Library> current) {
         this.current = current;
@@ -108,15 +101,5 @@ final class EngineMarksDesk implements MarksDesk {
         String second = library.bank().exercises().values().stream().filter(e -> e.skill().equals(first.get().skill()) && !e.id().equals(exercise))
                 .filter(e -> e.us().slips().stream().anyMatch(s -> s.family().equals(family))).min(near).map(Exercise::id).orElse(exercise);
         return List.of(exercise, second);
-    }
-
-    @Override
-    public Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings) {
-        return new Dealing(current.get().bank(), settings, chance).deal(assignment, students, already);
-    }
-
-    @Override
-    public Optional<String> whole(String exercise) {
-        return Optional.ofNullable(current.get().bank().wholes().get(exercise));
     }
 }

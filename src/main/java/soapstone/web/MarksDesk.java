@@ -2,19 +2,15 @@ package soapstone.web;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import soapstone.page.Figure;
 import soapstone.page.Reference;
 import soapstone.page.WorkedLine;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
-import soapstone.school.Sheets;
 import soapstone.school.Work;
 
 /** What the pages about a class's marks ask of bank and course. For many threads. */
@@ -71,10 +67,4 @@ public interface MarksDesk {
 
     /** Two exercises, or one twice, in which a mistake of that family shows: the one where it was made, and one of the same skill. */
     List<String> drill(String exercise, String family);
-
-    /** Sheets for these students with numbers that nobody has on those that are dealt already. */
-    Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings);
-
-    /** The text of all that an exercise's fingerprint stands for. */
-    Optional<String> whole(String exercise);
 }

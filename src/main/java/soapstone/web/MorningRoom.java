@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import soapstone.page.MorningView;
 import soapstone.page.Pages;
@@ -26,8 +25,6 @@ import soapstone.school.Morning;
 import soapstone.school.Problem;
 import soapstone.school.RoomAnswer;
 import soapstone.school.School;
-import soapstone.school.SheetNumber;
-import soapstone.school.Sheets;
 import soapstone.school.SlipMap;
 import soapstone.school.Standing;
 import soapstone.school.Work;
@@ -44,14 +41,12 @@ final class MorningRoom implements SchoolSite.Room {
     private final MarksDesk desk;
     private final Pages pages;
     private final Taught taught;
-    private final RandomGenerator random;
 
-    MorningRoom(SchoolOffice office, MarksDesk desk, Pages pages, RandomGenerator random) {
+    MorningRoom(SchoolOffice office, MarksDesk desk, Pages pages) {
         this.office = office;
         this.desk = desk;
         this.pages = pages;
         this.taught = new Taught(office, desk);
-        this.random = random;
     }
 
     @Override
@@ -170,24 +165,15 @@ final class MorningRoom implements SchoolSite.Room {
         return Reply.goTo("/assignments/" + given.assignment().id() + "/morning");
     }
 
-    /** A draft until every sheet is there: no student finds half of it. */
+    /** Sheets are dealt when the first of them opens it. */
     private void give(Visit v, Taught.Given given, String title, List<String> exercises, List<Long> students) {
-        School school = taught.school();
         Instant now = office.clock().instant();
         List<Assignment.Task> tasks = new ArrayList<>();
         exercises.forEach(e -> tasks.add(new Assignment.Task(0, tasks.size() + 1, List.of(e), 1, 1)));
-        Assignment drill = school.assignments().add(new Assignment(0, given.in().id(), title, Assignment.State.DRAFT, now, Optional.empty(), Assignment.Late.TAKEN,
-                DRILL_TRIES, Assignment.Shows.LINES, given.assignment().formulas(), v.person().id(), now, Optional.of(given.assignment().id()), tasks),
-                students.stream().map(s -> new Assignments.GivenTo(s, Optional.empty(), false, true)).toList());
-        Map<Long, List<Sheets.Dealt>> dealt = desk.deal(drill, students, school.sheets().all(given.assignment().id()), given.in().settings());
-        exercises.stream().distinct().forEach(e -> desk.whole(e).ifPresent(whole -> school.sheets().keepWhole(fingerprint(dealt, e), whole, now)));
-        dealt.forEach((student, problems) -> school.sheets().deal(drill.id(), student, SheetNumber.fresh(random), problems, now));
-        school.assignments().setState(drill.id(), Assignment.State.GIVEN);
-        school.audit().note(new Audit.Entry(now, Optional.of(v.person().id()), "assignment.drill", Optional.empty(), Optional.of(given.in().id()),
+        Assignment drill = taught.school().assignments().add(new Assignment(0, given.in().id(), title, Assignment.State.GIVEN, now, Optional.empty(),
+                Assignment.Late.TAKEN, DRILL_TRIES, Assignment.Shows.LINES, given.assignment().formulas(), v.person().id(), now,
+                Optional.of(given.assignment().id()), tasks), students.stream().map(s -> new Assignments.GivenTo(s, Optional.empty(), false, true)).toList());
+        taught.school().audit().note(new Audit.Entry(now, Optional.of(v.person().id()), "assignment.drill", Optional.empty(), Optional.of(given.in().id()),
                 "Assignment " + drill.id() + " after " + given.assignment().id() + ", students: " + students.size(), false));
-    }
-
-    private static String fingerprint(Map<Long, List<Sheets.Dealt>> dealt, String exercise) {
-        return dealt.values().stream().flatMap(List::stream).filter(d -> d.exercise().equals(exercise)).findFirst().orElseThrow().fingerprint();
     }
 }

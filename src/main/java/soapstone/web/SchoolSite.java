@@ -23,7 +23,8 @@ final class SchoolSite {
                 new RemarkRoom(office, desk.marks(), pages),
                 new RegradeRoom(office, desk.marks(), pages),
                 new MistakesRoom(office, desk.marks(), pages),
-                new MorningRoom(office, desk.marks(), pages, random),
+                new MorningRoom(office, desk.marks(), pages),
+                new MarksOutRoom(office, desk.marks(), pages),
                 new WorkRoom(office, desk.work(), pages, random));
     }
 

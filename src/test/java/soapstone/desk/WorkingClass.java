@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import soapstone.bank.BankFiles;
+import soapstone.bank.BankReader;
+import soapstone.files.Folder;
 import soapstone.page.Words;
 import soapstone.school.Assignment;
 import soapstone.school.Assignments;
@@ -38,16 +41,28 @@ final class WorkingClass implements AutoCloseable {
     final SchoolClass in;
     final List<Member> students = new ArrayList<>();
     private final Random chance = new Random(7);
+    private Library library = RealSite.library();
     private int made;
 
     WorkingClass(int many) throws Exception {
-        site = SchoolUnderTest.start(new EngineDesk(RealSite::library));
+        site = SchoolUnderTest.start(new EngineDesk(() -> library));
         instructor = site.add(Person.Kind.INSTRUCTOR, "Odile F.", "odile");
         in = site.addClass("Sheet metal 1", instructor);
         for (int i = 1; i <= many; i++) {
             String name = i % 4 == 0 ? "Maximiliane-Konstantina von Oberhollabrunn-Weidenfels " + i : "Student " + i;
             students.add(site.enrol(in, name, "seat" + i, String.valueOf(i)));
         }
+    }
+
+    /** The bank is mended while the site runs: in one of its files, a text is put in the place of another. */
+    void mend(String file, String text, String by) throws Exception {
+        Map<String, String> texts = new LinkedHashMap<>(Folder.builtIn("exercise-bank", ".yaml", ".csv"));
+        String before = texts.get(file);
+        if (!before.contains(text)) {
+            throw new IllegalArgumentException(file + " has no '" + text + "'");
+        }
+        texts.put(file, before.replace(text, by));
+        library = Library.of(BankReader.read(new BankFiles(texts)).bank().orElseThrow(), library.course());
     }
 
     long person(int seat) {
@@ -67,13 +82,19 @@ final class WorkingClass implements AutoCloseable {
         Instant now = site.now();
         Assignment assignment = site.school.assignments().add(new Assignment(0, in.id(), title, Assignment.State.GIVEN, now, Optional.of(now.plus(Duration.ofDays(1))),
                 Assignment.Late.HALF, 3, Assignment.Shows.MISTAKE, true, instructor.id(), now, Optional.empty(), tasks), given);
-        List<Long> persons = students.stream().map(m -> m.person().id()).toList();
-        Map<Long, List<Sheets.Dealt>> dealt = new Dealing(RealSite.library().bank(), in.settings(), chance).deal(assignment, persons, List.of());
-        dealt.forEach((person, problems) -> site.school.sheets().deal(assignment.id(), person, "S" + ++made, problems, now));
+        deal(assignment);
         for (String exercise : exercises) {
             site.school.sheets().keepWhole(RealSite.library().bank().exercise(exercise).orElseThrow().fingerprint(), RealSite.library().bank().wholes().get(exercise), now);
         }
         return assignment;
+    }
+
+    /** Sheets for everybody for whom the assignment is. */
+    void deal(Assignment assignment) {
+        List<Long> only = site.school.assignments().givenTo(assignment.id()).stream().filter(Assignments.GivenTo::onlyThese).map(Assignments.GivenTo::person).toList();
+        List<Long> persons = only.isEmpty() ? students.stream().map(m -> m.person().id()).toList() : only;
+        Map<Long, List<Sheets.Dealt>> dealt = new Dealing(RealSite.library().bank(), in.settings(), chance).deal(assignment, persons, List.of());
+        dealt.forEach((person, problems) -> site.school.sheets().deal(assignment.id(), person, "S" + ++made, problems, site.now()));
     }
 
     Problem problem(Assignment assignment, int seat, int place) {
@@ -103,13 +124,9 @@ final class WorkingClass implements AutoCloseable {
     }
 
     Attempt hand(Problem problem, Map<String, String> texts) {
-        return hand(problem, texts, problem.fingerprint());
-    }
-
-    private Attempt hand(Problem problem, Map<String, String> texts, String fingerprint) {
         Marking marking = new Marking(RealSite.library().bank(), Shelf.of(RealSite.library().bank()), Words.of("en")::say);
         Marking.Outcome.Done done = (Marking.Outcome.Done) marking.mark(problem, texts, in.settings());
-        Attempts.Kept kept = site.school.attempts().hand(new Attempts.Handed(problem.id(), "receipt" + ++made, site.now(), false, Attempt.Way.SCREEN, "0.2.0", fingerprint,
+        Attempts.Kept kept = site.school.attempts().hand(new Attempts.Handed(problem.id(), "receipt" + ++made, site.now(), false, Attempt.Way.SCREEN, "0.2.0", done.fingerprint(),
                 done.marks()), 9);
         return ((Attempts.Kept.Counted) kept).attempt();
     }

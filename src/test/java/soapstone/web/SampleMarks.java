@@ -2,16 +2,12 @@ package soapstone.web;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
-import soapstone.school.Sheets;
 import soapstone.school.Work;
 
 /** What the sample desk says of marks: titles are names, and nothing was mended. */
@@ -55,15 +51,5 @@ final class SampleMarks implements MarksDesk {
     @Override
     public List<String> drill(String exercise, String family) {
         return List.of();
-    }
-
-    @Override
-    public Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings) {
-        return Map.of();
-    }
-
-    @Override
-    public Optional<String> whole(String exercise) {
-        return Optional.empty();
     }
 }
