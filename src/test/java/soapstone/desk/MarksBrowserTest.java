@@ -5,10 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.File;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,18 +96,18 @@ class MarksBrowserTest {
         }
         pages.put("student", "/classes/" + room.in.id() + "/students/" + room.person(4) + "?assignment=" + assignment.id());
         long attempt = room.site.school.attempts().of(room.problem(assignment, 4, 1).id()).get(0).id();
+        pages.put("one-roster", "/classes/" + room.in.id() + "/marks/one-roster");
         pages.put("remark", "/attempts/" + attempt + "/marks/1");
         return pages;
     }
 
     @Test
-    void everyPageOnPhoneAndDesk() throws Exception {
+    void everyPageOnPhoneAndDesk() {
         List<String> faults = new ArrayList<>();
         for (int width : List.of(390, 1280)) {
             browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
             for (Map.Entry<String, String> page : pages().entrySet()) {
                 open(page.getValue());
-                shoot(page.getKey() + "-" + width);
                 note(faults, page.getKey() + " " + width + " axe", String.valueOf(browser.executeAsyncScript(AXE)));
                 note(faults, page.getKey() + " " + width + " small", String.valueOf(browser.executeScript(SMALL)));
                 note(faults, page.getKey() + " " + width + " sideways", String.valueOf(browser.executeScript(
@@ -125,19 +123,6 @@ class MarksBrowserTest {
             faults.add(where + ": " + found);
         }
     }
-
-    //SHOOT
-    private static void shoot(String name) throws Exception {
-        Path out = Path.of("/tmp/k6shots");
-        Files.createDirectories(out);
-        Map<String, Object> shot = browser.executeCdpCommand("Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true));
-        Files.write(out.resolve(name + ".png"), Base64.getDecoder().decode((String) shot.get("data")));
-        if (name.endsWith("1280")) {
-            Map<String, Object> pdf = browser.executeCdpCommand("Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", false));
-            Files.write(out.resolve(name + ".pdf"), Base64.getDecoder().decode((String) pdf.get("data")));
-        }
-    }
-    //END
 
     @Test
     void theLivePageLooksAgainByItself() {

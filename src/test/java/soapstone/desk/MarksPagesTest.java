@@ -71,7 +71,7 @@ class MarksPagesTest {
     }
 
     private String row(HtmlPage page, int seat) {
-        return RealSite.text(page.getFirstByXPath("//tr[td[1] = '" + seat + "']"));
+        return RealSite.text(page.<DomNode>getFirstByXPath("//tr[td[1] = '" + seat + "']")).strip();
     }
 
     private String student(int seat) {
@@ -90,7 +90,7 @@ class MarksPagesTest {
     void theGridHasAColumnForEachAskAndWordsForEachSign() throws Exception {
         Assignment a = room.morning();
         HtmlPage page = open("/assignments/" + a.id() + "/marks");
-        assertThat(RealSite.text(page.getFirstByXPath("//thead/tr"))).isEqualTo("Seat Name 1 2a 2b 2c Points Notes");
+        assertThat(RealSite.text(page.<DomNode>getFirstByXPath("//thead/tr"))).isEqualTo("Seat Name 1 2a 2b 2c Points Notes");
         assertThat(row(page, 1)).isEqualTo("1 Student 1 a known mistake fits right right right 2/4");
         assertThat(row(page, 7)).contains("right a known mistake fits right with the own earlier answer");
         assertThat(row(page, 10)).contains("not right, no known mistake fits");
@@ -191,7 +191,7 @@ class MarksPagesTest {
         });
         assertThat(room.site.school.attempts().find(attempt.id())).contains(attempt);
         assertThat(audit("mark.overruled")).hasSize(1).first().satisfies(e -> assertThat(e.aboutPerson()).contains(room.person(1)));
-        assertThat(row(open("/assignments/" + a.id() + "/marks"), 1)).isEqualTo("1 Student 1 right method, just outside, changed later right right right 3.5/4");
+        assertThat(row(open("/assignments/" + a.id() + "/marks"), 1)).isEqualTo("1 Student 1 c right method, just outside, changed later right right right 3.5/4");
     }
 
     @Test
