@@ -2,13 +2,17 @@ package soapstone.bank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import soapstone.exercise.Check;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Model;
+import soapstone.exercise.Slip;
 import soapstone.expression.Calls;
+import soapstone.expression.Node;
 import soapstone.expression.Program;
 import soapstone.quantity.UnitSystem;
 import soapstone.source.Issue;
@@ -24,7 +28,7 @@ final class ExerciseReader {
     private static final Set<String> KEYS = new TreeSet<>(List.of("title", "skill", "level", "story", "notes", "given", "where",
             "working", "after", "ask", "slips", "without", "ties", "constants", "figure", "consequence", "metric", "checks", "caution"));
     /** Goes up whenever the language gives another value for the same text. */
-    private static final String LANGUAGE = "language 1";
+    static final String LANGUAGE = "language 1";
 
     private final BankFiles files;
     private final Book book;
@@ -61,7 +65,7 @@ final class ExerciseReader {
         if (us.isEmpty() || metric.isEmpty()) {
             return Optional.empty();
         }
-        String whole = whole(source, us.get().program());
+        String whole = whole(source, us.get(), metric.get());
         return Optional.of(new Read(new Exercise(id, title, skill, level, cautions, us.get(), metric.get(), checks, ties, Fingerprint.of(whole)), whole));
     }
 
@@ -112,14 +116,14 @@ final class ExerciseReader {
     }
 
     /** All that a mark depends on, so that it can be computed again: this text, and every formula and table it reaches. */
-    private String whole(Source source, Program program) {
+    private String whole(Source source, Model... models) {
         StringBuilder whole = new StringBuilder(LANGUAGE).append('\n').append(source.text());
         Set<String> formulas = new TreeSet<>();
         Set<String> called = new TreeSet<>();
-        for (Program.Slot slot : program.slots()) {
-            if (slot.value() != null) {
-                formulas.addAll(Calls.formulas(slot.value(), book.bodies()));
-                called.addAll(Calls.direct(slot.value()));
+        for (Model model : models) {
+            for (Node node : nodes(model)) {
+                formulas.addAll(Calls.formulas(node, book.bodies()));
+                called.addAll(Calls.direct(node));
             }
         }
         for (String name : formulas) {
@@ -132,5 +136,12 @@ final class ExerciseReader {
             }
         }
         return whole.toString();
+    }
+
+    /** The lines of one unit system, which may look into another table than the other's, and the lines that slips put in. */
+    private static List<Node> nodes(Model model) {
+        Stream<Node> lines = model.program().slots().stream().map(Program.Slot::value).filter(Objects::nonNull);
+        Stream<Node> slips = model.slips().stream().flatMap(s -> s.lines().stream()).map(Slip.Swapped::value);
+        return Stream.concat(lines, slips).toList();
     }
 }

@@ -2,6 +2,7 @@ package soapstone.record;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import soapstone.mark.Verdict;
 import soapstone.school.AnswerMark;
 import soapstone.school.Attempt;
@@ -25,6 +27,9 @@ final class SqlAttempts implements Attempts {
     private static final String OF_ASSIGNMENT = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.assignment = :id ";
     private static final String OF_SHEET = "join problem p on p.id = a.problem where p.sheet = :id ";
     private static final String OF_PERSON = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.person = :id ";
+
+    private static final String UNIQUE = "23505";
+    private static final int MOST_TURNS = 100;
 
     private final Database database;
 
@@ -48,41 +53,73 @@ final class SqlAttempts implements Attempts {
                 row.getString("program"), row.getString("fingerprint"), marks.getOrDefault(row.getLong("id"), List.of()))).list();
     }
 
+    /**
+     * Nearly always the attempt is simply put down: three statements and a commit. Only when the tables say that it, or
+     * another one of the same number, is there already, it is looked up what that was.
+     */
     @Override
     public Kept hand(Handed handed, int tries) {
-        return database.in(h -> {
-            // One at a time for each problem: then a page that is sent twice finds what the first left.
-            h.createQuery("select id from problem where id = :id for update").bind("id", handed.problem()).mapTo(Long.class).one();
-            List<Attempt> before = attempts(h, "where a.problem = :id ", handed.problem());
-            for (Attempt attempt : before) {
-                if (attempt.receipt().equals(handed.receipt())) {
-                    return new Kept.Before(attempt);
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            try {
+                return new Kept.Counted(database.in(h -> add(h, handed, tries)));
+            } catch (TooMany e) {
+                return before(handed).orElse(new Kept.NoTriesLeft(tries));
+            } catch (UnableToExecuteStatementException e) {
+                if (!(e.getCause() instanceof SQLException cause) || !UNIQUE.equals(cause.getSQLState())) {
+                    throw e;
+                }
+                Optional<Kept> before = before(handed);
+                if (before.isPresent()) {
+                    return before.get();
                 }
             }
-            if (before.size() >= tries) {
-                return new Kept.NoTriesLeft(tries);
-            }
-            long id = add(h, handed, before.size() + 1);
-            h.createUpdate("delete from draft where problem = :id").bind("id", handed.problem()).execute();
-            return new Kept.Counted(attempts(h, "where a.id = :id ", id).get(0));
-        });
+        }
+        throw new IllegalStateException("problem " + handed.problem() + " is handed in too often at the same moment");
     }
 
-    private static long add(Handle h, Handed handed, int number) {
-        long id = h.createUpdate("insert into attempt (problem, number, receipt, handed_in, late, way, program, fingerprint) "
-                        + "values (:problem, :number, :receipt, :at, :late, :way, :program, :fingerprint)")
-                .bind("problem", handed.problem()).bind("number", number).bind("receipt", handed.receipt()).bind("at", handed.at()).bind("late", handed.late())
+    private Optional<Kept> before(Handed handed) {
+        return database.read(h -> attempts(h, "where a.problem = :id ", handed.problem()).stream().filter(a -> a.receipt().equals(handed.receipt()))
+                .findFirst().map(Kept.Before::new));
+    }
+
+    /** Takes back what was put down as one try too many. */
+    private static final class TooMany extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        TooMany() {
+            super("too many tries", null, false, false);
+        }
+    }
+
+    private static Attempt add(Handle h, Handed handed, int tries) {
+        Attempt added = h.createUpdate("insert into attempt (problem, number, receipt, handed_in, late, way, program, fingerprint) "
+                        + "values (:problem, (select coalesce(max(number), 0) + 1 from attempt where problem = :problem), :receipt, :at, :late, :way, :program, :fingerprint)")
+                .bind("problem", handed.problem()).bind("receipt", handed.receipt()).bind("at", handed.at()).bind("late", handed.late())
                 .bind("way", handed.way().name()).bind("program", handed.program()).bind("fingerprint", handed.fingerprint())
-                .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+                .executeAndReturnGeneratedKeys("id", "number")
+                .map((row, c) -> new Attempt(row.getLong("id"), handed.problem(), row.getInt("number"), handed.receipt(), handed.at().truncatedTo(ChronoUnit.MICROS),
+                        handed.late(), handed.way(), handed.program(), handed.fingerprint(), handed.marks())).one();
+        if (added.number() > tries) {
+            throw new TooMany();
+        }
+        addMarks(h, added);
+        h.createUpdate("delete from draft where problem = :problem").bind("problem", handed.problem()).execute();
+        return added;
+    }
+
+    private static void addMarks(Handle h, Attempt added) {
+        if (added.marks().isEmpty()) {
+            return;
+        }
         PreparedBatch batch = h.prepareBatch("insert into mark (attempt, place, ask, letter, typed, read_as, verdict, slip, families, says, points, possible, odds) "
                 + "values (:attempt, :place, :ask, :letter, :typed, :read, :verdict, :slip, :families, :says, :points, :possible, :odds)");
-        for (AnswerMark m : handed.marks()) {
-            batch.bind("attempt", id).bind("place", m.place()).bind("ask", m.ask()).bind("letter", m.letter()).bind("typed", m.typed()).bind("read", m.readAs())
+        for (AnswerMark m : added.marks()) {
+            batch.bind("attempt", added.id()).bind("place", m.place()).bind("ask", m.ask()).bind("letter", m.letter()).bind("typed", m.typed()).bind("read", m.readAs())
                     .bind("verdict", m.verdict().name()).bind("slip", m.slip()).bind("families", String.join(" ", m.families())).bind("says", m.says())
                     .bind("points", m.points()).bind("possible", m.possible()).bind("odds", m.odds()).add();
         }
         batch.execute();
-        return id;
     }
 
     @Override

@@ -60,7 +60,8 @@ public final class Chance {
     }
 
     private static double[] seen(Variant variant, Ask ask) {
-        return variant.outcomes().stream().filter(o -> o.ask() == ask && o.effect() == Effect.SEEN).mapToDouble(o -> o.theirs().number(ask.slot())).toArray();
+        return variant.outcomes().stream().filter(o -> o.ask() == ask && o.effect() == Effect.SEEN)
+                .mapToDouble(o -> o.theirs().number(ask.slot())).toArray();
     }
 
     /**

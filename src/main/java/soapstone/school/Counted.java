@@ -21,7 +21,8 @@ public record Counted(AnswerMark mark, boolean excused, Optional<Remark> remark)
         List<Counted> counted = new ArrayList<>();
         for (AnswerMark mark : attempt.marks()) {
             Optional<Remark> newest = remarks.stream().filter(r -> r.attempt() == attempt.id() && r.place() == mark.place()).max(IN_TIME);
-            counted.add(newest.map(r -> new Counted(with(mark, r), r.cause() == Remark.Cause.EXCUSED, newest)).orElseGet(() -> new Counted(mark, false, newest)));
+            counted.add(newest.map(r -> new Counted(with(mark, r), r.cause() == Remark.Cause.EXCUSED, newest))
+                    .orElseGet(() -> new Counted(mark, false, newest)));
         }
         return List.copyOf(counted);
     }

@@ -219,7 +219,8 @@ public final class Dealing {
             this.task = task;
             this.pool = task.exercises().stream().filter(e -> bank.exercise(e).isPresent()).toList();
             if (pool.size() < task.many()) {
-                throw new CannotDeal("of " + String.join(", ", task.exercises()) + " the bank has " + pool.size() + ", and " + task.many() + " are to be dealt");
+                throw new CannotDeal("of " + String.join(", ", task.exercises())
+                        + " the bank has " + pool.size() + ", and " + task.many() + " are to be dealt");
             }
             for (Sheet sheet : already) {
                 List<String> own = sheet.problems().stream().filter(p -> p.task() == task.id()).map(Problem::exercise).toList();

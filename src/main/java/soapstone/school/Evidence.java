@@ -45,6 +45,13 @@ public record Evidence(String skill, List<Proof> proofs, boolean stands, List<Me
             verdicts = List.copyOf(verdicts);
         }
 
+        /** All tries of a problem, with the marks as they count. */
+        public static List<HandedIn> of(Work work, Assignment assignment, String skill) {
+            Problem problem = work.problem();
+            return work.attempts().stream().map(a -> new HandedIn(a.id(), a.handedIn(), problem.exercise(), skill, problem.seed(), a.number(),
+                    work.marks(a).stream().map(c -> c.mark().verdict()).toList(), assignment.formulas(), assignment.shows())).toList();
+        }
+
         /** Every answer right. One that is right only with an earlier wrong one is not. */
         public boolean isRight() {
             return !verdicts.isEmpty() && verdicts.stream().allMatch(Verdict::isRight);

@@ -1,6 +1,7 @@
 package soapstone.school;
 
 import java.time.Instant;
+import java.util.List;
 import soapstone.mark.Verdict;
 
 /**
@@ -10,6 +11,13 @@ import soapstone.mark.Verdict;
  * @param mark as it counts
  */
 public record RoomAnswer(long person, long assignment, long problem, Instant at, String exercise, String skill, long seed, AnswerMark mark) {
+
+    /** All answers to a problem, of every try, as they count; without those that are excused. */
+    public static List<RoomAnswer> of(Work work, long assignment, String skill) {
+        Problem problem = work.problem();
+        return work.attempts().stream().flatMap(a -> work.marks(a).stream().filter(c -> !c.excused()).map(c -> new RoomAnswer(work.person(), assignment,
+                problem.id(), a.handedIn(), problem.exercise(), skill, problem.seed(), c.mark()))).toList();
+    }
 
     /** Whether it can be named: it was answered, it is wrong, and no earlier answer stands behind that. */
     boolean isWrong() {

@@ -4,14 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import soapstone.bank.Bank;
 import soapstone.bank.SmallBank;
 import soapstone.exercise.Ask;
+import soapstone.files.Folder;
+import soapstone.mark.MarkRules;
+import soapstone.mark.Marker;
 import soapstone.mark.Odds;
+import soapstone.mark.Verdict;
 import soapstone.quantity.UnitSystem;
+import soapstone.variant.Drawer;
 import soapstone.variant.Variant;
 
 class ChanceTest {
@@ -83,6 +93,44 @@ class ChanceTest {
         Variant circle = SmallBank.draw(Desks.CIRCLE, UnitSystem.US, 3);
         assertThat(Chance.ofBeingNamed(circle, circle.model().asks().get(0))).isZero();
         assertThat(Chance.ofBeingNamed(circle, circle.model().asks().get(2))).isZero();
+    }
+
+    private static Variant asked(String ask, String... values) {
+        String text = SmallBank.files().get("spacing/bolt-holes.yaml").replaceFirst("(?m)^ask:\n", "ask:\n" + ask);
+        for (int i = 0; i < values.length; i += 2) {
+            text = text.replaceAll("(?m)^  " + values[i] + ": \\{.*}", "  " + values[i] + ": {pick: [" + values[i + 1] + "]}");
+        }
+        Bank bank = SmallBank.read(SmallBank.with("spacing/bolt-holes.yaml", text));
+        return Drawer.draw(bank.exercise(Desks.HOLES).orElseThrow(), UnitSystem.US, 1).orElseThrow();
+    }
+
+    /** Five holes have 4 spaces; slips say 5 and 6. Of 1 to 20 without 4, each by one over itself, 5 and 6 are 0.36667 of 3.34774. */
+    @Test
+    void aCountIsNamedByTheNumbersThatItsSlipsGive() {
+        Variant five = asked("  - {find: spaces, kind: count, prompt: Spaces}\n", "holes", "5");
+        assertThat(Chance.ofBeingNamed(five, five.model().asks().get(0))).isCloseTo(0.36667 / 3.34774, within(1e-5));
+    }
+
+    @Test
+    void aChoiceIsNamedByTheOptionsThatOneSlipGives() throws IOException {
+        Bank bank = SmallBank.read(Folder.builtIn("exercise-bank", ".yaml", ".csv"));
+        long all = 0;
+        for (long seed = 1; seed <= 20; seed++) {
+            Variant variant = Drawer.draw(bank.exercise("ratio/right-size").orElseThrow(), UnitSystem.US, seed).orElseThrow();
+            Ask choice = variant.model().asks().stream().filter(a -> a.kind() == Ask.Kind.CHOICE).findFirst().orElseThrow();
+            int place = variant.model().asks().indexOf(choice);
+            long named = choice.options().stream().filter(o -> o.label() != variant.right().number(choice.slot()))
+                    .filter(o -> Marker.mark(variant, texts(place, o.name()), '.', MarkRules.USUAL).asks().get(place).verdict() == Verdict.SLIP).count();
+            assertThat(Chance.ofBeingNamed(variant, choice)).as("seed " + seed).isEqualTo((double) named / (choice.options().size() - 1));
+            all += named;
+        }
+        assertThat(all).isPositive();
+    }
+
+    private static List<String> texts(int place, String text) {
+        List<String> texts = new ArrayList<>(Collections.nCopies(place, ""));
+        texts.add(text);
+        return texts;
     }
 
     @Test

@@ -132,6 +132,17 @@ class MarkingTest {
     }
 
     @Test
+    void theTextThatWasKeptBesideTheMarksIsEnough() {
+        for (String exercise : List.of(Desks.HOLES, Desks.BEND, Desks.CIRCLE, Desks.DRUM, Desks.RULE)) {
+            Problem problem = Desks.problem(BANK, exercise, 6, 5);
+            Map<String, String> texts = Map.of(problem.fingerprint(), BANK.wholes().get(exercise));
+            Bank empty = new Bank(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+            Marking readBack = new Marking(empty, Shelf.of(f -> Optional.ofNullable(texts.get(f))), Desks.WORDS);
+            assertThat(readBack.mark(problem, Desks.right(problem), ClassSettings.USUAL)).isEqualTo(MARKING.mark(problem, Desks.right(problem), ClassSettings.USUAL));
+        }
+    }
+
+    @Test
     void withoutTheOneThatWasDealtNothingIsMarkedAndItIsSaid() {
         Problem problem = Desks.problem(BANK, Desks.HOLES, 3, 5);
         Marking alone = new Marking(MENDED, Desks.NOTHING_KEPT, Desks.WORDS);

@@ -111,4 +111,18 @@ class ScoresTest {
         assertThat(average.score().share()).isEmpty();
         assertThat(average.how().stream().map(Desks.WORDS)).startsWith("Nothing that counts was due yet, so there is no average.");
     }
+
+    /** What the room and a signer look at comes out of the same marks as the score. */
+    @Test
+    void answersAndEvidenceAreTakenAsTheyCount() {
+        Remark overruled = remark(1, 1, 1, 5, Remark.Cause.OVERRULED, 4);
+        Remark excused = remark(2, 2, 0, 6, Remark.Cause.EXCUSED, 0);
+        Work work = work(List.of(overruled, excused), earned(1, false, 1, 0), earned(2, false, 1, 0));
+        assertThat(RoomAnswer.of(work, 9, "equal-spacing")).extracting(a -> a.mark().verdict()).containsExactly(Verdict.NEAR, Verdict.RIGHT, Verdict.NEAR);
+        assertThat(RoomAnswer.of(work, 9, "equal-spacing")).allMatch(a -> a.person() == 101 && a.assignment() == 9 && a.seed() == 1);
+        List<Evidence.HandedIn> handedIn = Evidence.HandedIn.of(work, Desks.assignment(Desks.task(1, 1, Desks.HOLES)), "equal-spacing");
+        assertThat(handedIn).extracting(Evidence.HandedIn::number).containsExactly(1, 2);
+        assertThat(handedIn.get(0).verdicts()).containsExactly(Verdict.NEAR, Verdict.RIGHT);
+        assertThat(handedIn.get(0).isWithoutHelp()).as("the assignment lets the formula book be open").isFalse();
+    }
 }

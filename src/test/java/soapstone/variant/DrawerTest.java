@@ -254,4 +254,18 @@ class DrawerTest {
             }
         }
     }
+
+    /** Answers to a draw are marked with its numbers, also when the exercise was mended and would pass them over now. */
+    @Test
+    void oneTryOfASeedComesBackWhetherOrNotItWouldBeTaken() {
+        Exercise exercise = SmallBank.exercise(HOLES);
+        Exercise mended = changed(HOLES, "pitch >= 3*hole ", "pitch >= 30*hole ");
+        for (long seed = 1; seed <= 30; seed++) {
+            Variant drawn = Drawer.draw(exercise, UnitSystem.US, seed).orElseThrow();
+            assertThat(told(new Drawer(exercise, UnitSystem.US).at(seed, drawn.attempt()).orElseThrow())).isEqualTo(told(drawn));
+            assertThat(told(new Drawer(mended, UnitSystem.US).at(seed, drawn.attempt()).orElseThrow())).isEqualTo(told(drawn));
+        }
+        Exercise undefined = changed(HOLES, "let: spaces = holes - 1", "let: spaces = holes - holes");
+        assertThat(new Drawer(undefined, UnitSystem.US).at(1, 0)).isEmpty();
+    }
 }
