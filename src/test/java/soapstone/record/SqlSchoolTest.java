@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,6 +28,7 @@ import soapstone.school.Audit;
 import soapstone.school.ClassSettings;
 import soapstone.school.Classes;
 import soapstone.school.Codes;
+import soapstone.school.Draft;
 import soapstone.school.Member;
 import soapstone.school.People;
 import soapstone.school.Person;
@@ -276,9 +278,34 @@ class SqlSchoolTest {
         try (database) {
             Fixture f = Fixture.in(database);
             assertThat(f.school().sheets().again(f.problem(), 77, "print2").round()).isEqualTo(2);
+            // The second of two taps, or an old page: no third round comes of it.
+            assertThat(f.school().sheets().again(f.problem(), 78, "print3").seed()).isEqualTo(77);
             Sheet now = f.school().sheets().find(f.sheet().id()).orElseThrow();
+            assertThat(f.school().sheets().ofPerson(f.student().id())).containsExactly(now);
+            assertThat(f.school().sheets().allRounds(f.sheet().id())).extracting(p -> p.seed()).containsExactly(41L, 77L, 42L);
             assertThat(now.problems()).extracting(p -> p.seed()).containsExactly(77L, 42L);
             assertThat(f.school().sheets().rounds(f.sheet().id(), 1)).extracting(p -> p.seed()).containsExactly(41L, 77L);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void aDraftThatIsNewerIsNotWrittenOver(String kind, Database database) throws Exception {
+        try (database) {
+            Fixture f = Fixture.in(database);
+            Draft first = f.school().sheets().keepDraft(f.problem(), Map.of("a", "5 in"), Set.of(""), NOW);
+            assertThat(first.typed()).isEqualTo(Map.of("a", "5 in"));
+            assertThat(first.saved()).contains(NOW);
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of(""), NOW)).isEqualTo(first);
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of("", first.version()), NOW).typed()).isEqualTo(Map.of("a", "6 in"));
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of("long ago"), NOW).typed()).isEqualTo(Map.of("a", "6 in"));
+            assertThat(f.school().sheets().draftOf(f.problem()).typed()).isEqualTo(Map.of("a", "6 in"));
+            f.school().attempts().hand(handed(f.problem(), "r1"), 3);
+            assertThat(f.school().sheets().draftOf(f.problem())).isEqualTo(Draft.NONE);
+            assertThat(f.school().attempts().ofPerson(f.student().id())).isEqualTo(f.school().attempts().ofSheet(f.sheet().id())).hasSize(1);
+            AtomicInteger page = new AtomicInteger();
+            List<Draft> kept = atOnce(() -> f.school().sheets().keepDraft(f.problem(), Map.of("a", "page " + page.incrementAndGet()), Set.of(""), NOW));
+            assertThat(kept).containsOnly(kept.get(0));
         }
     }
 
