@@ -117,7 +117,7 @@ final class Sheets {
         return typed(model, texts, POINT);
     }
 
-    private static List<Typed> typed(Model model, Map<String, String> texts, char decimalMark) {
+    static List<Typed> typed(Model model, Map<String, String> texts, char decimalMark) {
         return model.asks().stream().map(a -> AnswerReader.read(model, a, texts.getOrDefault(a.letter(), ""), decimalMark)).toList();
     }
 
