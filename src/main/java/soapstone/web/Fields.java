@@ -18,6 +18,16 @@ final class Fields {
 
     static final int MOST = 200;
     static final int LONGEST = 2000;
+
+    /** How many fields a page of ours sends at most, and how long the longest of them is. */
+    record Limit(int most, int longest) {
+        static final Limit USUAL = new Limit(MOST, LONGEST);
+        /** For a form with a whole roster in one field. */
+        static final Limit ROSTER = new Limit(MOST, 24_000);
+        /** For a form on which each exercise of the bank has fields. */
+        static final Limit CHOICE = new Limit(1500, LONGEST);
+    }
+
     private static final Pattern CONTROLS = Pattern.compile("[\\p{Cc}&&[^\\t\\r\\n]]|\\p{Cn}");
 
     private final Map<String, String> fields;
@@ -26,34 +36,44 @@ final class Fields {
         this.fields = Collections.unmodifiableMap(fields);
     }
 
+    /** Fields that were read before. */
+    static Fields of(Map<String, String> fields) {
+        return new Fields(fields);
+    }
+
+    /** Reads {@code name=value&name=value} of a usual form. */
+    static Fields parse(String encoded) {
+        return parse(encoded, Limit.USUAL);
+    }
+
     /**
      * Reads {@code name=value&name=value}.
      *
      * @param encoded the query or the form's body; null for none
      * @throws Trouble 400 when it is not well formed, 413 when it is too much
      */
-    static Fields parse(String encoded) {
+    static Fields parse(String encoded, Limit limit) {
         Map<String, String> found = new LinkedHashMap<>();
         if (encoded != null && !encoded.isEmpty()) {
-            String[] pairs = encoded.split("&", MOST + 2);
-            if (pairs.length > MOST) {
+            String[] pairs = encoded.split("&", limit.most() + 2);
+            if (pairs.length > limit.most()) {
                 throw Trouble.of(413);
             }
             for (String pair : pairs) {
-                put(found, pair);
+                put(found, pair, limit.longest());
             }
         }
         return new Fields(found);
     }
 
-    private static void put(Map<String, String> found, String pair) {
+    private static void put(Map<String, String> found, String pair, int longest) {
         if (pair.isEmpty()) {
             return;
         }
         int equals = pair.indexOf('=');
         String name = decode(equals < 0 ? pair : pair.substring(0, equals));
         String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
-        if (value.length() > LONGEST) {
+        if (value.length() > longest) {
             throw Trouble.of(413);
         }
         if (found.put(name, value) != null || CONTROLS.matcher(name + value).find()) {
@@ -101,6 +121,11 @@ final class Fields {
     /** The value, or an empty text. */
     String text(String name) {
         return fields.getOrDefault(name, "");
+    }
+
+    /** All fields. */
+    Map<String, String> all() {
+        return fields;
     }
 
     /** The fields whose names begin so, by the rest of their names. */

@@ -17,7 +17,9 @@ final class SchoolSite {
     SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter) {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
-                new SignInRoom(office, pages, porter, random));
+                new SignInRoom(office, pages, porter, random),
+                new ClassRoom(office, pages, random),
+                new AssignmentRoom(office, desk, pages, random));
     }
 
     void addTo(Routes routes) {
