@@ -30,6 +30,7 @@ import soapstone.quantity.Reading;
 import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 import soapstone.web.Desk;
+import soapstone.web.MarksDesk;
 
 /**
  * Answers the web out of a library. Every call looks at the library once, so that a bank which is read anew while the
@@ -42,10 +43,17 @@ public final class EngineDesk implements Desk {
     private static final long FRONT_SEED = 7;
 
     private final Supplier<Library> current;
+    private final MarksDesk marks;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
         this.current = current;
+        this.marks = new EngineMarksDesk(current);
+    }
+
+    @Override
+    public MarksDesk marks() {
+        return marks;
     }
 
     @Override

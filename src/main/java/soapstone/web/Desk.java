@@ -88,6 +88,9 @@ public interface Desk {
 
     AboutView about();
 
+    /** What the pages about a class's marks ask. */
+    MarksDesk marks();
+
     /** Everything that has a page of its own, for near names and for walking through the site. */
     List<Reference> contents();
 
