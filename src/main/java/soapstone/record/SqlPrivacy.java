@@ -31,6 +31,7 @@ final class SqlPrivacy implements Privacy {
         OWN.put("mark", "attempt in " + ATTEMPTS);
         OWN.put("remark", "attempt in " + ATTEMPTS);
         OWN.put("signoff", "person = :id");
+        OWN.put("note", "person = :id");
         OWN.put("audit", "about_person = :id");
     }
 
@@ -88,6 +89,7 @@ final class SqlPrivacy implements Privacy {
         h.createUpdate("delete from draft where problem in " + PROBLEMS).bind("id", person).execute();
         h.createUpdate("delete from given_to where person = :id").bind("id", person).execute();
         h.createUpdate("delete from signoff where person = :id").bind("id", person).execute();
+        h.createUpdate("delete from note where person = :id").bind("id", person).execute();
         h.createUpdate("update member set state = 'LEFT', seat = '', extra_time = 0 where person = :id").bind("id", person).execute();
         h.createUpdate("update audit set detail = '' where about_person = :id").bind("id", person).execute();
         h.createUpdate("update remark set reason = '' where attempt in " + ATTEMPTS).bind("id", person).execute();

@@ -19,7 +19,9 @@ final class SchoolSite {
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
                 new ClassRoom(office, pages, random),
-                new AssignmentRoom(office, desk, pages, random));
+                new AssignmentRoom(office, desk, pages, random),
+                new CompetencyListRoom(office, desk, pages),
+                new CompetencyRoom(office, desk, pages));
     }
 
     void addTo(Routes routes) {
