@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import soapstone.exercise.Ask;
 import soapstone.exercise.Exercise;
-
 import soapstone.exercise.Slip;
 import soapstone.expression.Frame;
 import soapstone.page.WorkedLine;
@@ -23,9 +23,11 @@ import soapstone.school.Regrading;
 import soapstone.school.School;
 import soapstone.school.Sheet;
 import soapstone.school.Sheets;
+import soapstone.school.Shelf;
 import soapstone.school.Work;
 import soapstone.variant.Drawer;
 import soapstone.variant.Effect;
+import soapstone.variant.Shown;
 import soapstone.variant.Variant;
 import soapstone.web.MarksDesk;
 
@@ -113,5 +115,17 @@ final class EngineMarksDesk implements MarksDesk {
     @Override
     public Optional<String> whole(String exercise) {
         return Optional.ofNullable(current.get().bank().wholes().get(exercise));
+    }
+
+    @Override
+    public List<Optional<Asked>> asked(Sheets kept, List<Problem> problems) {
+        Library library = current.get();
+        Shelf shelf = Shelf.of(library.bank()).or(new KeptExercises(kept, library.bank()));
+        return problems.stream().map(p -> shelf.exercise(p.exercise(), p.fingerprint()).flatMap(e -> Drawer.draw(e, p.units(), p.seed())).map(EngineMarksDesk::asked)).toList();
+    }
+
+    private static Asked asked(Variant v) {
+        Map<String, String> prompts = v.model().asks().stream().collect(Collectors.toMap(Ask::name, a -> Shown.text(v.model(), a.prompt(), v.right(), v.right())));
+        return new Asked(Shown.text(v.model(), v.model().story(), v.right(), v.right()), prompts);
     }
 }

@@ -65,6 +65,11 @@ final class SqlPrivacy implements Privacy {
     }
 
     @Override
+    public List<Long> places(long person) {
+        return database.read(h -> h.createQuery("select class from member where person = :id order by class").bind("id", person).mapTo(Long.class).list());
+    }
+
+    @Override
     public Map<String, Long> wouldGo(long person) {
         return database.read(h -> {
             Map<String, Long> counts = new LinkedHashMap<>();

@@ -76,4 +76,19 @@ public interface MarksDesk {
 
     /** The text of all that an exercise's fingerprint stands for. */
     Optional<String> whole(String exercise);
+
+    /**
+     * What a problem asked, with its own numbers.
+     *
+     * @param prompts by the names of the asks
+     */
+    record Asked(String story, Map<String, String> prompts) {
+
+        public Asked {
+            prompts = Map.copyOf(prompts);
+        }
+    }
+
+    /** The question of each problem as it was dealt, in their order; empty where its earlier form was not kept. */
+    List<Optional<Asked>> asked(Sheets kept, List<Problem> problems);
 }

@@ -21,7 +21,12 @@ final class SchoolSite {
                 new ClassRoom(office, pages, random),
                 new AssignmentRoom(office, desk, pages, random),
                 new CompetencyListRoom(office, desk, pages),
-                new CompetencyRoom(office, desk, pages));
+                new CompetencyRoom(office, desk, pages),
+                new StudentDataRoom(office, desk, pages),
+                // Before whatever takes /work/{sheet}: the first address that fits is taken.
+                new OwnRecordRoom(office, desk, pages),
+                new AuditRoom(office, pages),
+                new RetentionRoom(office, pages));
     }
 
     void addTo(Routes routes) {

@@ -66,4 +66,9 @@ final class SampleMarks implements MarksDesk {
     public Optional<String> whole(String exercise) {
         return Optional.empty();
     }
+
+    @Override
+    public List<Optional<Asked>> asked(Sheets kept, List<Problem> problems) {
+        return problems.stream().map(p -> Optional.of(new Asked("Holes on a line, numbers " + p.seed() + ".", Map.of("pitch", "Centre-to-centre spacing")))).toList();
+    }
 }
