@@ -18,6 +18,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import soapstone.demo.DemoSchool;
 import soapstone.desk.EngineDesk;
 import soapstone.desk.Library;
 import soapstone.web.Settings;
@@ -51,8 +52,17 @@ final class Serve implements Callable<Integer> {
                     + "environment: SOAPSTONE_DATABASE_USER and SOAPSTONE_DATABASE_PASSWORD.")
     private String databaseUrl;
 
+    @Option(names = "--backups", paramLabel = "DIR", description = "Where the backup of each day goes; without it into 'backups' in the data folder. Sealed with the "
+            + "passphrase in the environment variable SOAPSTONE_BACKUP_PASSPHRASE, if it is set.")
+    private Path backups;
+
+    @Option(names = "--demo", description = "An invented school with four weeks of work, in a data folder of its own that is made anew and thrown away.")
+    private boolean demo;
+
     @Option(names = "--behind-tls", description = "Browsers reach the site over https only, through a proxy in front of it.")
     private boolean secure;
+
+    private final CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
 
     @Override
     public Integer call() throws Exception {
@@ -62,12 +72,27 @@ final class Serve implements Callable<Integer> {
         if (data != null && databaseUrl != null) {
             throw Refusal.usage("The school is kept in a data folder or in PostgreSQL: take --data or --database, not both.");
         }
+        if (demo && (data != null || databaseUrl != null)) {
+            throw Refusal.usage("The invented school has a data folder of its own: take --demo without --data and --database.");
+        }
         if (data != null) {
             prepare(data);
         }
+        try (Ending ending = Ending.ofThis()) {
+            serve();
+        }
+        return 0;
+    }
+
+    private void serve() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
-        try (OpenSchool school = OpenSchool.begin(data, databaseUrl); SiteServer site = start(school)) {
-            school.await();
+        try (OpenSchool school = demo ? OpenSchool.demo() : OpenSchool.begin(data, databaseUrl, backups); SiteServer site = start(school)) {
+            school.await(spec.commandLine().getErr());
+            if (demo) {
+                school.fillDemo(library.join().get().bank());
+                out.println("An invented school. Instructor: sorrel or tansy. Student: maple2-1 to maple2-24, tanks5-1 to tanks5-24. Keeper: keeper. Passphrase of all: "
+                        + DemoSchool.PASSPHRASE);
+            }
             out.println("Soapstone is at http://" + shown(host) + ":" + site.port() + "/");
             out.flush();
             site.join();
@@ -75,7 +100,6 @@ final class Serve implements Callable<Integer> {
             // Whoever runs the site inside of another program ends it like this.
             Thread.currentThread().interrupt();
         }
-        return 0;
     }
 
     /** Found out before the site starts, not when there is something to keep. */
@@ -92,7 +116,6 @@ final class Serve implements Callable<Integer> {
 
     /** The web server starts while the bank is read: each takes about as long as the other. */
     private SiteServer start(OpenSchool school) throws Exception {
-        CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
         FutureTask<SiteServer> starting = new FutureTask<>(
                 () -> SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(() -> library.join().get()), school.office(secure)));
         new Thread(starting, "start").start();

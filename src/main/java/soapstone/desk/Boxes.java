@@ -25,13 +25,20 @@ import soapstone.variant.Variant;
 /** Answer boxes of a sheet, and what is said about each. */
 final class Boxes {
 
-    private static final char POINT = '.';
+    private static final char POINT = Sheets.POINT;
 
     private final Links links;
     private final Variant variant;
     private final Model model;
+    private final char decimalMark;
 
     Boxes(Links links, Variant variant) {
+        this(links, variant, POINT);
+    }
+
+    /** @param decimalMark of typed answers */
+    Boxes(Links links, Variant variant, char decimalMark) {
+        this.decimalMark = decimalMark;
         this.links = links;
         this.variant = variant;
         this.model = variant.model();
@@ -58,7 +65,7 @@ final class Boxes {
         if (ask.kind() == Ask.Kind.CHOICE) {
             return "";
         }
-        ReadAs as = AnswerReader.readAs(model, ask, POINT);
+        ReadAs as = AnswerReader.readAs(model, ask, decimalMark);
         return Ways.shorthand(as);
     }
 

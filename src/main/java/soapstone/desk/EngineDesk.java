@@ -31,6 +31,7 @@ import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 import soapstone.web.Desk;
 import soapstone.web.MarksDesk;
+import soapstone.web.WorkDesk;
 
 /**
  * Answers the web out of a library. Every call looks at the library once, so that a bank which is read anew while the
@@ -38,22 +39,29 @@ import soapstone.web.MarksDesk;
  */
 public final class EngineDesk implements Desk {
 
-    private static final String VERSION = "0.1.0";
+    static final String VERSION = "0.1.0";
     private static final String START = "spacing/bolt-holes";
     private static final long FRONT_SEED = 7;
 
     private final Supplier<Library> current;
     private final MarksDesk marks;
+    private final WorkDesk work;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
         this.current = current;
         this.marks = new EngineMarksDesk(current);
+        this.work = new EngineWorkDesk(current);
     }
 
     @Override
     public MarksDesk marks() {
         return marks;
+    }
+
+    @Override
+    public WorkDesk work() {
+        return work;
     }
 
     @Override

@@ -1,6 +1,5 @@
 package soapstone.desk;
 
-import java.security.SecureRandom;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -11,17 +10,14 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Exercise;
-import soapstone.exercise.Slip;
-import soapstone.expression.Frame;
+import soapstone.exercise.Line;
+import soapstone.exercise.Model;
 import soapstone.page.WorkedLine;
 import soapstone.page.Words;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
-import soapstone.school.Dealing;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
 import soapstone.school.Sheets;
 import soapstone.school.Shelf;
 import soapstone.school.Work;
@@ -35,7 +31,6 @@ import soapstone.web.MarksDesk;
 final class EngineMarksDesk implements MarksDesk {
 
     private final Supplier<Library> current;
-    private final SecureRandom chance = new SecureRandom();
 
     EngineMarksDesk(Supplier<Library> current) {
         this.current = current;
@@ -67,18 +62,23 @@ final class EngineMarksDesk implements MarksDesk {
     }
 
     @Override
-    public Optional<Board> board(Problem problem, String slip, String name) {
+    public Optional<Board> board(Problem problem, String ask, String slip, String name) {
         Library library = current.get();
         Optional<Variant> drawn = library.bank().exercise(problem.exercise()).filter(e -> e.fingerprint().equals(problem.fingerprint()))
                 .flatMap(e -> Drawer.draw(e, problem.units(), problem.seed()));
         return drawn.flatMap(v -> v.outcomes().stream().filter(o -> o.slip().name().equals(slip) && o.effect() != Effect.SAME).findFirst()
-                .map(o -> board(library, v, o.slip(), o.theirs(), name)));
+                .map(o -> board(library, v, ask, o, name)));
     }
 
-    private static Board board(Library library, Variant variant, Slip slip, Frame theirs, String name) {
-        List<WorkedLine> lines = new Lines(library, variant.model()).beside(variant.right(), theirs, List.of(slip), 0).stream()
+    /** Of the lines that the slip swaps, the last one on the way to the ask: what comes before it is not what the answer shows. */
+    private static Board board(Library library, Variant variant, String ask, Variant.Outcome outcome, String name) {
+        Model model = variant.model();
+        List<Integer> slots = model.lines().stream().filter(l -> l.phase() == Line.Phase.WORKING).map(Line::slot).toList();
+        int upTo = model.ask(ask) == null ? -1 : slots.indexOf(model.ask(ask).slot());
+        List<WorkedLine> lines = new Lines(library, model).beside(variant.right(), outcome.theirs(), List.of(outcome.slip()), 0);
+        List<WorkedLine> swapped = lines.subList(0, upTo < 0 ? lines.size() : upTo + 1).stream()
                 .filter(l -> l.yours().filter(y -> y.kind() == WorkedLine.Kind.SLIP).isPresent()).toList();
-        return new Board(lines, new Drawings().asCut(variant, theirs, name));
+        return new Board(swapped.subList(Math.max(0, swapped.size() - 1), swapped.size()), new Drawings().asCut(variant, outcome.theirs(), name));
     }
 
     @Override
@@ -105,16 +105,6 @@ final class EngineMarksDesk implements MarksDesk {
         String second = library.bank().exercises().values().stream().filter(e -> e.skill().equals(first.get().skill()) && !e.id().equals(exercise))
                 .filter(e -> e.us().slips().stream().anyMatch(s -> s.family().equals(family))).min(near).map(Exercise::id).orElse(exercise);
         return List.of(exercise, second);
-    }
-
-    @Override
-    public Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings) {
-        return new Dealing(current.get().bank(), settings, chance).deal(assignment, students, already);
-    }
-
-    @Override
-    public Optional<String> whole(String exercise) {
-        return Optional.ofNullable(current.get().bank().wholes().get(exercise));
     }
 
     @Override

@@ -42,16 +42,48 @@ import soapstone.web.Desk;
 /** Makes sheets: asked, read back, marked. */
 final class Sheets {
 
-    private static final char POINT = '.';
+    static final char POINT = '.';
     private static final int MOST_SOURCES = 4;
 
     private final Library library;
     private final Links links;
+    private final char decimalMark;
     private final Drawings drawings = new Drawings();
 
     Sheets(Library library, Links links) {
+        this(library, links, POINT);
+    }
+
+    /** @param decimalMark of typed answers */
+    Sheets(Library library, Links links, char decimalMark) {
         this.library = library;
         this.links = links;
+        this.decimalMark = decimalMark;
+    }
+
+    private Boxes boxes(Variant variant) {
+        return new Boxes(links, variant, decimalMark);
+    }
+
+    private static SheetKey key(Variant variant) {
+        return new SheetKey(variant.seed(), variant.system(), variant.exercise().fingerprint());
+    }
+
+    /** A draw with what was typed before standing in its boxes. */
+    SheetView typed(Variant variant, Map<String, String> texts) {
+        Boxes boxes = boxes(variant);
+        List<AnswerBox> all = variant.model().asks().stream().map(a -> boxes.box(a, soapstone.page.Answer.typed(texts.getOrDefault(a.letter(), "")))).toList();
+        return view(variant, key(variant), SheetView.Stage.ASKED, all, Optional.empty());
+    }
+
+    /** A draw with every answer read back. */
+    SheetView read(Variant variant, Map<String, String> texts) {
+        return readBack(variant, key(variant), typed(variant.model(), texts, decimalMark));
+    }
+
+    /** A draw with every answer marked; only read back where one must be asked again. */
+    SheetView marked(Variant variant, Map<String, String> texts, MarkRules rules) {
+        return mark(variant, key(variant), typed(variant.model(), texts, decimalMark), rules);
     }
 
     Variant variant(Exercise exercise, SheetKey key) {
@@ -61,18 +93,18 @@ final class Sheets {
 
     SheetView asked(Exercise exercise, SheetKey key) {
         Variant variant = variant(exercise, key);
-        Boxes boxes = new Boxes(links, variant);
+        Boxes boxes = boxes(variant);
         List<AnswerBox> empty = variant.model().asks().stream().map(a -> boxes.box(a, soapstone.page.Answer.empty())).toList();
         return view(variant, key, SheetView.Stage.ASKED, empty, Optional.empty());
     }
 
     SheetView read(Exercise exercise, SheetKey key, Map<String, String> typed) {
         Variant variant = variant(exercise, key);
-        return readBack(variant, key, typed(variant.model(), typed));
+        return readBack(variant, key, typed(variant.model(), typed, POINT));
     }
 
     private SheetView readBack(Variant variant, SheetKey key, List<Typed> typed) {
-        Boxes boxes = new Boxes(links, variant);
+        Boxes boxes = boxes(variant);
         List<AnswerBox> all = new ArrayList<>();
         List<Ask> asks = variant.model().asks();
         for (int i = 0; i < asks.size(); i++) {
@@ -81,18 +113,21 @@ final class Sheets {
         return view(variant, key, SheetView.Stage.READ, all, Optional.empty());
     }
 
-    static List<Typed> typed(Model model, Map<String, String> texts) {
-        return model.asks().stream().map(a -> AnswerReader.read(model, a, texts.getOrDefault(a.letter(), ""), POINT)).toList();
+    static List<Typed> typed(Model model, Map<String, String> texts, char decimalMark) {
+        return model.asks().stream().map(a -> AnswerReader.read(model, a, texts.getOrDefault(a.letter(), ""), decimalMark)).toList();
     }
 
     SheetView mark(Exercise exercise, SheetKey key, Map<String, String> texts) {
         Variant variant = variant(exercise, key);
-        List<Typed> typed = typed(variant.model(), texts);
+        return mark(variant, key, typed(variant.model(), texts, POINT), MarkRules.USUAL);
+    }
+
+    private SheetView mark(Variant variant, SheetKey key, List<Typed> typed, MarkRules rules) {
         if (typed.stream().anyMatch(t -> t.reading() instanceof Reading.Again)) {
             return readBack(variant, key, typed);
         }
-        Marked marked = new Marker(variant, MarkRules.USUAL).mark(typed);
-        Boxes boxes = new Boxes(links, variant);
+        Marked marked = new Marker(variant, rules).mark(typed);
+        Boxes boxes = boxes(variant);
         List<AnswerBox> all = marked.asks().stream().map(m -> boxes.box(m.ask(), boxes.marked(m, marked))).toList();
         return view(variant, key, SheetView.Stage.MARKED, all, Optional.of(feedback(variant, marked, boxes)));
     }

@@ -19,7 +19,9 @@ public record Answer(String typed, State state, String readAs, List<Message> say
 
     /** The states of a box. */
     public enum State {
-        EMPTY, READ, ASKED_AGAIN, RIGHT, RIGHT_BUT, CARRIED, NEAR, SLIP, UNEXPLAINED, BLANK
+        EMPTY, READ, ASKED_AGAIN, RIGHT, RIGHT_BUT, CARRIED, NEAR, SLIP, UNEXPLAINED, BLANK,
+        /** Not right, and no more is said. */
+        NOT_RIGHT
     }
 
     /**
@@ -39,6 +41,11 @@ public record Answer(String typed, State state, String readAs, List<Message> say
     /** Nothing typed yet. */
     public static Answer empty() {
         return new Answer("", State.EMPTY, "", List.of(), List.of(), List.of());
+    }
+
+    /** Typed before and not read yet. */
+    public static Answer typed(String typed) {
+        return new Answer(typed, State.EMPTY, "", List.of(), List.of(), List.of());
     }
 
     /** Read, not marked. */

@@ -35,4 +35,9 @@ public record AnswerBox(String letter, Kind kind, String prompt, String to, Stri
     public AnswerBox {
         options = List.copyOf(options);
     }
+
+    /** The same box with something else said about it. */
+    public AnswerBox with(Answer other) {
+        return new AnswerBox(letter, kind, prompt, to, within, unit, reads, options, other);
+    }
 }

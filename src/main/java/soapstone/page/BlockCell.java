@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
  * @param items what the text is a list of, where it is one; else empty
  * @param wide  takes the whole row
  */
-record BlockCell(String label, String text, List<String> items, boolean wide) {
+public record BlockCell(String label, String text, List<String> items, boolean wide) {
 
     private static final char NO_BREAK = '\u00A0';
     private static final int FINGERPRINT = 4;
@@ -31,6 +31,29 @@ record BlockCell(String label, String text, List<String> items, boolean wide) {
         cells.add(new BlockCell(words.say("block.checks", List.of()), String.join("; ", sources), sources, true));
         cells.removeIf(c -> c.text.isBlank());
         return inRows(cells);
+    }
+
+    /**
+     * The cells of a problem on a student's sheet: the seed of the draw and what it is checked against stand in none of them.
+     *
+     * @param place of the problem among all of the sheet
+     */
+    public static List<BlockCell> of(Words words, SheetView sheet, WorkHead head, String place) {
+        boolean several = sheet.boxes().stream().map(AnswerBox::within).distinct().count() > 1;
+        List<BlockCell> cells = new ArrayList<>();
+        cells.add(cell(words, "block.skill", sheet.exercise().skill(), true));
+        cells.add(cell(words, "block.within", tolerance(words, sheet.boxes()), several));
+        cells.add(cell(words, "block.units", words.say("units." + Words.key(sheet.key().units()), List.of()), false));
+        cells.addAll(of(words, head));
+        cells.add(cell(words, "work.problem", place, false));
+        cells.removeIf(c -> c.text.isBlank());
+        return inRows(cells);
+    }
+
+    /** The cells of a sheet as a whole. */
+    private static List<BlockCell> of(Words words, WorkHead head) {
+        return List.of(cell(words, "block.sheet", head.number(), false), cell(words, "work.class", head.className(), true),
+                cell(words, "work.due", words.say(head.due()), true));
     }
 
     private static BlockCell cell(Words words, String label, String text, boolean wide) {

@@ -7,6 +7,8 @@ import soapstone.mark.Verdict;
 /** What stands for a mark in a table: a sign for the eye, and words that say it. */
 public enum MarkSign {
     RIGHT, RIGHT_BUT, CARRIED, NEAR, SLIP, UNEXPLAINED, BLANK, EXCUSED,
+    /** This student has another exercise there, which asks for less. */
+    NOT_ASKED,
     /** Nothing was handed in. */
     NONE;
 

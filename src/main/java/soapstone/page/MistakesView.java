@@ -26,7 +26,7 @@ public record MistakesView(ClassHead head, Optional<AssignmentHead> assignment, 
      * @param against  the odds against chance
      * @param lesson   that undoes it
      */
-    public record Mistake(String title, String about, String exercise, Message says, Message sure, Message against, List<Student> students,
+    public record Mistake(String title, String about, String exercise, Message says, Message against, List<Student> students,
             Optional<Reference> lesson) {
 
         public Mistake {

@@ -37,8 +37,12 @@ public record MorningView(AssignmentHead head, String now, int roll, List<Name> 
         }
     }
 
-    /** How it went when the same was asked with other numbers, and with whom. */
-    public record Again(Message word, List<Name> names) {
+    /**
+     * How it went when the same was asked with other numbers.
+     *
+     * @param names with whom; none where they need not be told
+     */
+    public record Again(Message word, int count, List<Name> names) {
 
         public Again {
             names = List.copyOf(names);

@@ -42,4 +42,9 @@ public record SheetView(ExerciseLink exercise, Reference unit, SheetKey key, boo
             throw new IllegalArgumentException("feedback belongs to a marked sheet, and to no other: " + stage);
         }
     }
+
+    /** The same sheet with other things said about the answers. */
+    public SheetView with(Stage otherStage, List<AnswerBox> otherBoxes, Optional<Feedback> otherFeedback) {
+        return new SheetView(exercise, unit, key, changed, otherStage, story, notes, cautions, figure, otherBoxes, sources, otherFeedback);
+    }
 }

@@ -25,6 +25,8 @@ final class SqlAttempts implements Attempts {
             + "m.odds from mark m join attempt a on a.id = m.attempt ";
     private static final String REMARK = "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason from remark r ";
     private static final String OF_ASSIGNMENT = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.assignment = :id ";
+    private static final String OF_SHEET = "join problem p on p.id = a.problem where p.sheet = :id ";
+    private static final String OF_PERSON = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.person = :id ";
 
     private static final String UNIQUE = "23505";
     private static final int MOST_TURNS = 100;
@@ -140,6 +142,31 @@ final class SqlAttempts implements Attempts {
     }
 
     @Override
+    public List<Attempt> ofSheet(long sheet) {
+        return database.read(h -> attempts(h, OF_SHEET, sheet));
+    }
+
+    @Override
+    public List<Remark> remarksOfSheet(long sheet) {
+        return remarks(OF_SHEET, sheet);
+    }
+
+    @Override
+    public List<Attempt> ofPerson(long person) {
+        return database.read(h -> attempts(h, OF_PERSON, person));
+    }
+
+    @Override
+    public List<Remark> remarksOfPerson(long person) {
+        return remarks(OF_PERSON, person);
+    }
+
+    private List<Remark> remarks(String where, long id) {
+        return database.read(h -> h.createQuery(REMARK + "join attempt a on a.id = r.attempt " + where + "order by r.id").bind("id", id)
+                .map((row, c) -> remark(row)).list());
+    }
+
+    @Override
     public void remark(List<Remark> remarks) {
         database.run(h -> remarks.forEach(r -> h.createUpdate("insert into remark (attempt, place, at, by_person, cause, verdict, points, reason) "
                         + "values (:attempt, :place, :at, :by, :cause, :verdict, :points, :reason)")
@@ -159,7 +186,6 @@ final class SqlAttempts implements Attempts {
 
     @Override
     public List<Remark> remarksOfAssignment(long assignment) {
-        return database.read(h -> h.createQuery(REMARK + "join attempt a on a.id = r.attempt " + OF_ASSIGNMENT + "order by r.id").bind("id", assignment)
-                .map((row, c) -> remark(row)).list());
+        return remarks(OF_ASSIGNMENT, assignment);
     }
 }

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import soapstone.school.AnswerMark;
+import soapstone.school.Assignments;
 import soapstone.school.Attempt;
 import soapstone.school.MarkBook;
 import soapstone.school.Problem;
@@ -129,6 +130,15 @@ final class SqlMarkBook implements MarkBook {
     public Set<Long> typing(long assignment) {
         return new HashSet<>(database.read(h -> h.createQuery("select distinct s.person " + SHEETS
                 + "join draft d on d.problem = p.id where s.assignment = :id and d.typed <> ''").bind("id", assignment).mapTo(Long.class).list()));
+    }
+
+    @Override
+    public Map<Long, List<Assignments.GivenTo>> given(long schoolClass) {
+        Map<Long, List<Assignments.GivenTo>> given = new HashMap<>();
+        database.read(h -> h.createQuery("select s.assignment, s.person, s.due, s.excused, s.only_these from given_to s " + OF_CLASS + "order by s.person")
+                .bind("id", schoolClass).map((row, c) -> add(given, row.getLong("assignment"), new Assignments.GivenTo(row.getLong("person"), Times.maybe(row, "due"),
+                        row.getBoolean("excused"), row.getBoolean("only_these")))).list());
+        return given;
     }
 
     @Override

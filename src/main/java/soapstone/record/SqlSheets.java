@@ -3,13 +3,16 @@ package soapstone.record;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import soapstone.quantity.UnitSystem;
+import soapstone.school.Draft;
 import soapstone.school.Problem;
 import soapstone.school.Sheet;
 import soapstone.school.Sheets;
@@ -59,11 +62,20 @@ final class SqlSheets implements Sheets {
 
     @Override
     public List<Sheet> all(long assignment) {
+        return sheets("where s.assignment = :id ", assignment);
+    }
+
+    @Override
+    public List<Sheet> ofPerson(long person) {
+        return sheets("where s.person = :id ", person);
+    }
+
+    private List<Sheet> sheets(String where, long id) {
         return database.read(h -> {
             Map<Long, List<Problem>> problems = new HashMap<>();
-            h.createQuery(PROBLEM + "join sheet s on s.id = p.sheet where s.assignment = :id " + NEWEST + " order by p.place").bind("id", assignment)
+            h.createQuery(PROBLEM + "join sheet s on s.id = p.sheet " + where + NEWEST + " order by p.place").bind("id", id)
                     .map((row, c) -> problem(row)).list().forEach(p -> problems.computeIfAbsent(p.sheet(), k -> new java.util.ArrayList<>()).add(p));
-            return h.createQuery(SHEET + "where s.assignment = :id order by s.id").bind("id", assignment)
+            return h.createQuery(SHEET + where + "order by s.id").bind("id", id)
                     .map((row, c) -> sheet(row, problems.getOrDefault(row.getLong("id"), List.of()))).list();
         });
     }
@@ -97,9 +109,10 @@ final class SqlSheets implements Sheets {
             Problem p = find(h, problem).orElseThrow();
             // The sheet's row keeps two taps at once from making two rounds of the same number.
             h.createQuery("select id from sheet where id = :id for update").bind("id", p.sheet()).mapTo(Long.class).one();
-            int round = h.createQuery("select max(round) from problem where sheet = :sheet and place = :place").bind("sheet", p.sheet()).bind("place", p.place())
-                    .mapTo(Integer.class).one() + 1;
-            return find(h, add(h, p.sheet(), new Dealt(p.task(), p.place(), p.exercise(), seed, p.units(), fingerprint, p.points()), round)).orElseThrow();
+            Problem newest = h.createQuery(PROBLEM + "where p.sheet = :sheet and p.place = :place " + NEWEST).bind("sheet", p.sheet()).bind("place", p.place())
+                    .map((row, c) -> problem(row)).one();
+            Dealt next = new Dealt(p.task(), p.place(), p.exercise(), seed, p.units(), fingerprint, p.points());
+            return newest.round() > p.round() ? newest : find(h, add(h, p.sheet(), next, p.round() + 1)).orElseThrow();
         });
     }
 
@@ -119,23 +132,59 @@ final class SqlSheets implements Sheets {
     }
 
     @Override
-    public Map<String, String> draft(long problem) {
+    public List<Problem> allRounds(long sheet) {
+        return database.read(h -> h.createQuery(PROBLEM + "where p.sheet = :sheet order by p.place, p.round").bind("sheet", sheet).map((row, c) -> problem(row)).list());
+    }
+
+    @Override
+    public Draft draftOf(long problem) {
+        return database.read(h -> draft(h, problem));
+    }
+
+    private static Draft draft(Handle h, long problem) {
         Map<String, String> typed = new LinkedHashMap<>();
-        database.read(h -> h.createQuery("select letter, typed from draft where problem = :problem order by letter").bind("problem", problem)
-                .map((row, c) -> typed.put(row.getString("letter"), row.getString("typed"))).list());
-        return typed;
+        List<Instant> saved = h.createQuery("select letter, typed, saved from draft where problem = :problem order by letter").bind("problem", problem)
+                .map((row, c) -> {
+                    typed.put(row.getString("letter"), row.getString("typed"));
+                    return Times.get(row, "saved");
+                }).list();
+        return new Draft(typed, saved.stream().max(Comparator.naturalOrder()));
+    }
+
+    @Override
+    public Draft keepDraft(long problem, Map<String, String> typed, Set<String> from, Instant now) {
+        return database.in(h -> {
+            // One at a time for each problem: of two pages, the second finds what the first kept.
+            h.createQuery("select id from problem where id = :id for update").bind("id", problem).mapTo(Long.class).one();
+            Draft kept = draft(h, problem);
+            Draft wanted = kept.with(typed, now);
+            if (!kept.isEmpty() && !from.contains(kept.version()) && !kept.version().equals(wanted.version())) {
+                return kept;
+            }
+            save(h, problem, typed, now);
+            return draft(h, problem);
+        });
+    }
+
+    @Override
+    public Map<String, String> draft(long problem) {
+        return draftOf(problem).typed();
     }
 
     @Override
     public void saveDraft(long problem, Map<String, String> typed, Instant now) {
-        database.run(h -> typed.forEach((letter, text) -> {
+        database.run(h -> save(h, problem, typed, now));
+    }
+
+    private static void save(Handle h, long problem, Map<String, String> typed, Instant now) {
+        typed.forEach((letter, text) -> {
             int there = h.createUpdate("update draft set typed = :typed, saved = :now where problem = :problem and letter = :letter").bind("typed", text)
                     .bind("now", now).bind("problem", problem).bind("letter", letter).execute();
             if (there == 0) {
                 h.createUpdate("insert into draft (problem, letter, typed, saved) values (:problem, :letter, :typed, :now) on conflict do nothing")
                         .bind("problem", problem).bind("letter", letter).bind("typed", text).bind("now", now).execute();
             }
-        }));
+        });
     }
 
     @Override

@@ -41,6 +41,16 @@ public interface Attempts {
     /** All attempts at the problems of an assignment. */
     List<Attempt> ofAssignment(long assignment);
 
+    /** All attempts at the problems of a sheet, every round. */
+    List<Attempt> ofSheet(long sheet);
+
+    List<Remark> remarksOfSheet(long sheet);
+
+    /** All attempts of a student. */
+    List<Attempt> ofPerson(long person);
+
+    List<Remark> remarksOfPerson(long person);
+
     /** Appends remarks. */
     void remark(List<Remark> remarks);
 

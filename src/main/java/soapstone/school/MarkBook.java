@@ -35,6 +35,9 @@ public interface MarkBook {
     /** Who has something typed on a sheet of that assignment that is not handed in. */
     Set<Long> typing(long assignment);
 
+    /** What differs for single students, by the assignments of a class. */
+    Map<Long, List<Assignments.GivenTo>> given(long schoolClass);
+
     /** With which exercises the attempts of a class were marked. */
     List<MarkedWith> markedWith(long schoolClass);
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where sheets are kept, and what is typed on them before it is handed in. */
 public interface Sheets {
@@ -23,13 +24,30 @@ public interface Sheets {
     /** A problem before it is kept. */
     record Dealt(long task, int place, String exercise, long seed, soapstone.quantity.UnitSystem units, String fingerprint, double points) {}
 
-    /** The next round of a problem with other numbers. */
+    /** The next round of a problem with other numbers; where there is a later round already, that one comes back and nothing is kept. */
     Problem again(long problem, long seed, String fingerprint);
 
     Optional<Problem> problem(long id);
 
     /** Every round of a problem's place on its sheet. */
     List<Problem> rounds(long sheet, int place);
+
+    /** Every round of every place of a sheet, in order. */
+    List<Problem> allRounds(long sheet);
+
+    /** All sheets of a student. */
+    List<Sheet> ofPerson(long person);
+
+    /** What is typed and when it was kept. */
+    Draft draftOf(long problem);
+
+    /**
+     * Keeps what is typed unless somebody kept something else since.
+     *
+     * @param from versions of the draft that the page goes on from: what it was made with, and what it sent last
+     * @return what is kept now: the texts that came, or the newer ones that stand in their way
+     */
+    Draft keepDraft(long problem, Map<String, String> typed, Set<String> from, Instant now);
 
     /** What is typed, by the letters of the boxes. */
     Map<String, String> draft(long problem);

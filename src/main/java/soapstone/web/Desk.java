@@ -91,6 +91,9 @@ public interface Desk {
     /** What the pages about a class's marks ask. */
     MarksDesk marks();
 
+    /** What a student's pages ask. */
+    WorkDesk work();
+
     /** Everything that has a page of its own, for near names and for walking through the site. */
     List<Reference> contents();
 

@@ -2,6 +2,7 @@ package soapstone.web;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ import soapstone.school.Person;
 import soapstone.school.School;
 import soapstone.school.SchoolClass;
 import soapstone.school.Signoff;
+import soapstone.school.Terms;
 import soapstone.school.TradeCode;
 import soapstone.school.Work;
 
@@ -57,10 +59,28 @@ final class EvidenceBook {
         return works;
     }
 
-    /** One student's record in one class, with its evidence. */
+    /** One student's record in one class, with its evidence, as the class's instructors see it. */
     CompetencyRecord ofStudent(SchoolClass in, Member member) {
+        return ofStudent(in, member, school.book().ofStudent(in.id(), member.person().id()));
+    }
+
+    /** The same as the student may see it: evidence would say what a sheet that is still open does not. */
+    CompetencyRecord forStudent(SchoolClass in, Member member, Instant now) {
+        Map<Long, List<Work>> shown = new HashMap<>();
+        school.book().ofStudent(in.id(), member.person().id()).forEach((id, works) -> {
+            Optional<Terms> terms = OwnSheet.terms(school, id, member.person().id());
+            shown.put(id, works.stream().filter(w -> terms.filter(t -> t.shows(now, triesLeft(t, works, w)) != Assignment.Shows.NOTHING).isPresent()).toList());
+        });
+        return ofStudent(in, member, shown);
+    }
+
+    private static int triesLeft(Terms terms, List<Work> works, Work one) {
+        List<Work> rounds = works.stream().filter(w -> w.problem().sheet() == one.problem().sheet() && w.problem().place() == one.problem().place()).toList();
+        return terms.triesLeft(rounds.get(rounds.size() - 1).attempts().size(), rounds.stream().mapToInt(w -> w.attempts().size()).sum());
+    }
+
+    private CompetencyRecord ofStudent(SchoolClass in, Member member, Map<Long, List<Work>> byAssignment) {
         long person = member.person().id();
-        Map<Long, List<Work>> byAssignment = school.book().ofStudent(in.id(), person);
         List<Signoff> entries = school.signoffs().of(person).stream().filter(s -> s.schoolClass() == in.id()).toList();
         List<HandedIn> works = handedIn(in, byAssignment).getOrDefault(person, List.of());
         Map<Long, String> points = points(byAssignment);

@@ -8,12 +8,10 @@ import java.util.Set;
 import soapstone.page.Figure;
 import soapstone.page.Reference;
 import soapstone.page.WorkedLine;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
 import soapstone.school.Sheets;
 import soapstone.school.Work;
 
@@ -50,7 +48,7 @@ public interface MarksDesk {
     /**
      * A mistake on the board, with one student's numbers.
      *
-     * @param lines  where the mistake is: the right line, and the other one beside it; may be empty
+     * @param lines  where the mistake is on the way to the answer: the right line, and the other one beside it; may be empty
      * @param figure the part as the mistake would cut it, over the right one
      */
     record Board(List<WorkedLine> lines, Optional<Figure> figure) {}
@@ -58,9 +56,10 @@ public interface MarksDesk {
     /**
      * What a slip does to a problem; empty when the exercise was mended since, or when no file knows the slip.
      *
+     * @param ask  the answer that fits it
      * @param name that the ids in the drawing begin with
      */
-    Optional<Board> board(Problem problem, String slip, String name);
+    Optional<Board> board(Problem problem, String ask, String slip, String name);
 
     /** Whether an exercise is in the bank with another fingerprint. */
     boolean isMended(String exercise, String fingerprint);
@@ -70,12 +69,6 @@ public interface MarksDesk {
 
     /** Two exercises, or one twice, in which a mistake of that family shows: the one where it was made, and one of the same skill. */
     List<String> drill(String exercise, String family);
-
-    /** Sheets for these students with numbers that nobody has on those that are dealt already. */
-    Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings);
-
-    /** The text of all that an exercise's fingerprint stands for. */
-    Optional<String> whole(String exercise);
 
     /**
      * What a problem asked, with its own numbers.

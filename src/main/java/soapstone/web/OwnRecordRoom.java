@@ -45,7 +45,7 @@ final class OwnRecordRoom implements SchoolSite.Room {
         long student = v.person().id();
         List<SchoolClass> classes = classes(student);
         EvidenceBook book = new EvidenceBook(own.school(), desk.marks(), v.reader().words());
-        List<CompetencyRecord> records = classes.stream().map(in -> book.ofStudent(in, own.school().classes().member(in.id(), student).orElseThrow())).toList();
+        List<CompetencyRecord> records = classes.stream().map(in -> book.forStudent(in, own.school().classes().member(in.id(), student).orElseThrow(), own.now())).toList();
         Told told = new Told(own.school(), v.reader().words());
         List<OwnRecordView.Correction> corrections = own.school().notes().of(student).stream()
                 .map(n -> told.correction(n, own.school().classes().find(n.schoolClass()).map(SchoolClass::name).orElse(""))).toList();

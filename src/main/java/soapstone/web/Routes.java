@@ -94,6 +94,12 @@ final class Routes {
         throw allowed.isEmpty() ? Trouble.of(404) : Trouble.method(String.join(", ", allowed));
     }
 
+    /** Whether there is a page at the path, so that one can go there. */
+    boolean hasPage(String path) {
+        List<String> words = split(path);
+        return routes.stream().anyMatch(r -> r.method().equals("GET") && r.parts(words).isPresent());
+    }
+
     private static void allow(Set<String> allowed, String method) {
         allowed.add(method);
         if (method.equals("GET")) {

@@ -26,7 +26,15 @@ final class SchoolSite {
                 // Before whatever takes /work/{sheet}: the first address that fits is taken.
                 new OwnRecordRoom(office, desk, pages),
                 new AuditRoom(office, pages),
-                new RetentionRoom(office, pages));
+                new RetentionRoom(office, pages),
+                new MarksRoom(office, desk.marks(), pages),
+                new StudentRoom(office, desk.marks(), pages),
+                new RemarkRoom(office, desk.marks(), pages),
+                new RegradeRoom(office, desk.marks(), pages),
+                new MistakesRoom(office, desk.marks(), pages),
+                new MorningRoom(office, desk.marks(), pages),
+                new MarksOutRoom(office, desk.marks(), pages),
+                new WorkRoom(office, desk.work(), pages, random));
     }
 
     void addTo(Routes routes) {

@@ -67,7 +67,7 @@ final class SiteServlet extends HttpServlet {
             Porter.checkOrigin(request);
         }
         if (!match.who().lets(who)) {
-            return turnedAway(request, who);
+            return turnedAway(request, path, who);
         }
         Fields form = post ? form(request, match.limit()) : Fields.parse(null);
         if (match.changes()) {
@@ -83,11 +83,12 @@ final class SiteServlet extends HttpServlet {
     }
 
     /** A guest may sign in and goes on from there; anybody else is not told what is here. */
-    private static Reply turnedAway(HttpServletRequest request, Optional<SignedIn> who) {
+    private Reply turnedAway(HttpServletRequest request, String path, Optional<SignedIn> who) {
         if (who.isPresent()) {
             throw Trouble.of(404);
         }
-        String then = request.getMethod().equals("POST") ? "" : "?then=" + URLEncoder.encode(request.getRequestURI(), StandardCharsets.UTF_8);
+        boolean page = !request.getMethod().equals("POST") || routes.hasPage(path);
+        String then = page ? "?then=" + URLEncoder.encode(path, StandardCharsets.UTF_8) : "";
         return Reply.goTo("/sign-in" + then);
     }
 

@@ -241,7 +241,7 @@ class RealExercisesTest {
         Ask ask = outcome.ask();
         Map<String, String> typed = RealSite.key(v);
         typed.put(ask.letter(), RealSite.plain(Shown.answer(v.model(), outcome.theirs(), ask)));
-        Marked marked = new Marker(v, MarkRules.USUAL).mark(Sheets.typed(v.model(), typed));
+        Marked marked = new Marker(v, MarkRules.USUAL).mark(Sheets.typed(v.model(), typed, '.'));
         AskMark mark = marked.asks().get(v.model().asks().indexOf(ask));
         String where = RealSite.name(v) + " " + ask.letter() + " " + outcome.slip().name() + " typed " + typed;
 

@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import soapstone.school.Assignment;
 import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
-import soapstone.school.Sheet;
 import soapstone.school.Sheets;
 import soapstone.school.Work;
 
@@ -38,7 +36,7 @@ final class SampleMarks implements MarksDesk {
     }
 
     @Override
-    public Optional<Board> board(Problem problem, String slip, String name) {
+    public Optional<Board> board(Problem problem, String ask, String slip, String name) {
         return Optional.empty();
     }
 
@@ -55,16 +53,6 @@ final class SampleMarks implements MarksDesk {
     @Override
     public List<String> drill(String exercise, String family) {
         return List.of();
-    }
-
-    @Override
-    public Map<Long, List<Sheets.Dealt>> deal(Assignment assignment, List<Long> students, List<Sheet> already, ClassSettings settings) {
-        return Map.of();
-    }
-
-    @Override
-    public Optional<String> whole(String exercise) {
-        return Optional.empty();
     }
 
     @Override

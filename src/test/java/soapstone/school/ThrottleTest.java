@@ -1,0 +1,78 @@
+package soapstone.school;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static soapstone.school.Throttle.ADDRESS;
+import static soapstone.school.Throttle.LOGIN;
+
+import java.time.Duration;
+import java.time.Instant;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ThrottleTest {
+
+    private static final Instant LAST = Instant.parse("2026-09-01T13:00:00Z");
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "1, 0", "4, 0", "5, 30", "6, 60", "7, 120", "8, 240", "9, 480", "10, 960", "11, 1920", "12, 3600", "50, 3600", "99, 3600"})
+    void fourAreFreeThenWaitsDoubleToAnHour(int failures, long seconds) {
+        assertThat(LOGIN.freeAt(failures, LAST)).isEqualTo(LAST.plusSeconds(seconds));
+        assertThat(LOGIN.isClosed(failures)).isFalse();
+    }
+
+    /** NIST SP 800-63B-4, 3.2.2: at most 100 in a row. */
+    @Test
+    void theHundredthCloses() {
+        assertThat(LOGIN.isClosed(100)).isTrue();
+        assertThat(LOGIN.freeAt(100, LAST)).isEqualTo(Throttle.NEVER);
+        assertThat(LOGIN.freeAt(Integer.MAX_VALUE, LAST)).isEqualTo(Throttle.NEVER);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100, 0", "200, 0", "201, 30", "202, 60", "204, 240", "205, 300", "100000, 300", "2147483647, 300"})
+    void anAddressHasManyAndShortWaits(int failures, long seconds) {
+        assertThat(ADDRESS.freeAt(failures, LAST)).isEqualTo(LAST.plusSeconds(seconds));
+        assertThat(ADDRESS.isClosed(failures)).isEqualTo(false);
+    }
+
+    @Test
+    void aHundredFailuresOfOneDoNotKeepOthersOutAtTheSameAddress() {
+        assertThat(LOGIN.isClosed(100)).isTrue();
+        assertThat(Throttle.isFree(ADDRESS.freeAt(100, LAST), LAST)).isTrue();
+    }
+
+    @Test
+    void freeFromTheMomentOn() {
+        Instant freeAt = LOGIN.freeAt(5, LAST);
+        assertThat(Throttle.isFree(freeAt, freeAt.minusMillis(1))).isFalse();
+        assertThat(Throttle.isFree(freeAt, freeAt)).isTrue();
+        assertThat(Throttle.isFree(Throttle.NEVER, LAST)).isFalse();
+    }
+
+    @Test
+    void aRightSignInEndsTheCountOfTheLoginOnly() {
+        assertThat(LOGIN.endsWithSuccess()).isTrue();
+        assertThat(ADDRESS.endsWithSuccess()).isFalse();
+    }
+
+    @Test
+    void anHourOfQuietEndsTheCountOfTheAddressOnly() {
+        Instant quiet = LAST.plus(Duration.ofHours(1));
+        assertThat(ADDRESS.isForgotten(LAST, quiet)).isTrue();
+        assertThat(ADDRESS.isForgotten(LAST, quiet.minusMillis(1))).isFalse();
+        assertThat(LOGIN.isForgotten(LAST, quiet.plus(Duration.ofDays(300)))).isFalse();
+    }
+
+    @Test
+    void failuresAreCountedFromZero() {
+        assertThatIllegalArgumentException().isThrownBy(() -> LOGIN.freeAt(-1, LAST)).withMessageContaining("-1");
+    }
+
+    @Test
+    void isTheRuleOfTheCounter() {
+        Throttles.FreeAt rule = LOGIN::freeAt;
+        assertThat(rule.after(5, LAST)).isEqualTo(LAST.plusSeconds(30));
+    }
+}
