@@ -3,12 +3,13 @@ package soapstone.desk;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import soapstone.exercise.Ask;
 import soapstone.exercise.Exercise;
-
 import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.page.WorkedLine;
@@ -17,9 +18,12 @@ import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
+import soapstone.school.Sheets;
+import soapstone.school.Shelf;
 import soapstone.school.Work;
 import soapstone.variant.Drawer;
 import soapstone.variant.Effect;
+import soapstone.variant.Shown;
 import soapstone.variant.Variant;
 import soapstone.web.MarksDesk;
 
@@ -101,5 +105,17 @@ final class EngineMarksDesk implements MarksDesk {
         String second = library.bank().exercises().values().stream().filter(e -> e.skill().equals(first.get().skill()) && !e.id().equals(exercise))
                 .filter(e -> e.us().slips().stream().anyMatch(s -> s.family().equals(family))).min(near).map(Exercise::id).orElse(exercise);
         return List.of(exercise, second);
+    }
+
+    @Override
+    public List<Optional<Asked>> asked(Sheets kept, List<Problem> problems) {
+        Library library = current.get();
+        Shelf shelf = Shelf.of(library.bank()).or(new KeptExercises(kept, library.bank()));
+        return problems.stream().map(p -> shelf.exercise(p.exercise(), p.fingerprint()).flatMap(e -> Drawer.draw(e, p.units(), p.seed())).map(EngineMarksDesk::asked)).toList();
+    }
+
+    private static Asked asked(Variant v) {
+        Map<String, String> prompts = v.model().asks().stream().collect(Collectors.toMap(Ask::name, a -> Shown.text(v.model(), a.prompt(), v.right(), v.right())));
+        return new Asked(Shown.text(v.model(), v.model().story(), v.right(), v.right()), prompts);
     }
 }

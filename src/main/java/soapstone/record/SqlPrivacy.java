@@ -31,6 +31,7 @@ final class SqlPrivacy implements Privacy {
         OWN.put("mark", "attempt in " + ATTEMPTS);
         OWN.put("remark", "attempt in " + ATTEMPTS);
         OWN.put("signoff", "person = :id");
+        OWN.put("note", "person = :id");
         OWN.put("audit", "about_person = :id");
     }
 
@@ -64,6 +65,11 @@ final class SqlPrivacy implements Privacy {
     }
 
     @Override
+    public List<Long> places(long person) {
+        return database.read(h -> h.createQuery("select class from member where person = :id order by class").bind("id", person).mapTo(Long.class).list());
+    }
+
+    @Override
     public Map<String, Long> wouldGo(long person) {
         return database.read(h -> {
             Map<String, Long> counts = new LinkedHashMap<>();
@@ -88,6 +94,7 @@ final class SqlPrivacy implements Privacy {
         h.createUpdate("delete from draft where problem in " + PROBLEMS).bind("id", person).execute();
         h.createUpdate("delete from given_to where person = :id").bind("id", person).execute();
         h.createUpdate("delete from signoff where person = :id").bind("id", person).execute();
+        h.createUpdate("delete from note where person = :id").bind("id", person).execute();
         h.createUpdate("update member set state = 'LEFT', seat = '', extra_time = 0, sourced_id = '' where person = :id").bind("id", person).execute();
         h.createUpdate("update audit set detail = '' where about_person = :id").bind("id", person).execute();
         h.createUpdate("update remark set reason = '' where attempt in " + ATTEMPTS).bind("id", person).execute();

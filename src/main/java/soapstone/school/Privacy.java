@@ -14,6 +14,9 @@ public interface Privacy {
      */
     Map<String, List<Map<String, Object>>> everything(long person);
 
+    /** Every class in which a student has or had a place, or asked for one. */
+    List<Long> places(long person);
+
     /** What an erasure takes away, by table: to be shown before it is done. */
     Map<String, Long> wouldGo(long person);
 

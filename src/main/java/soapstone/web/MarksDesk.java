@@ -2,6 +2,7 @@ package soapstone.web;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import soapstone.page.Figure;
@@ -11,6 +12,7 @@ import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
+import soapstone.school.Sheets;
 import soapstone.school.Work;
 
 /** What the pages about a class's marks ask of bank and course. For many threads. */
@@ -67,4 +69,19 @@ public interface MarksDesk {
 
     /** Two exercises, or one twice, in which a mistake of that family shows: the one where it was made, and one of the same skill. */
     List<String> drill(String exercise, String family);
+
+    /**
+     * What a problem asked, with its own numbers.
+     *
+     * @param prompts by the names of the asks
+     */
+    record Asked(String story, Map<String, String> prompts) {
+
+        public Asked {
+            prompts = Map.copyOf(prompts);
+        }
+    }
+
+    /** The question of each problem as it was dealt, in their order; empty where its earlier form was not kept. */
+    List<Optional<Asked>> asked(Sheets kept, List<Problem> problems);
 }

@@ -22,6 +22,13 @@ final class SchoolSite {
                 new AssignmentRoom(office, desk, pages, random),
                 new RosterRoom(office, pages, random),
                 new JoinRoom(office, pages, random),
+                new CompetencyListRoom(office, desk, pages),
+                new CompetencyRoom(office, desk, pages),
+                new StudentDataRoom(office, desk, pages),
+                // Before whatever takes /work/{sheet}: the first address that fits is taken.
+                new OwnRecordRoom(office, desk, pages),
+                new AuditRoom(office, pages),
+                new RetentionRoom(office, pages),
                 new MarksRoom(office, desk.marks(), pages),
                 new StudentRoom(office, desk.marks(), pages),
                 new RemarkRoom(office, desk.marks(), pages),

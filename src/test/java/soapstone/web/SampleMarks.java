@@ -2,12 +2,14 @@ package soapstone.web;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import soapstone.school.ClassSettings;
 import soapstone.school.Problem;
 import soapstone.school.Regrading;
 import soapstone.school.School;
+import soapstone.school.Sheets;
 import soapstone.school.Work;
 
 /** What the sample desk says of marks: titles are names, and nothing was mended. */
@@ -51,5 +53,10 @@ final class SampleMarks implements MarksDesk {
     @Override
     public List<String> drill(String exercise, String family) {
         return List.of();
+    }
+
+    @Override
+    public List<Optional<Asked>> asked(Sheets kept, List<Problem> problems) {
+        return problems.stream().map(p -> Optional.of(new Asked("Holes on a line, numbers " + p.seed() + ".", Map.of("pitch", "Centre-to-centre spacing")))).toList();
     }
 }
