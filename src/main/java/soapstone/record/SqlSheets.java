@@ -137,6 +137,12 @@ final class SqlSheets implements Sheets {
     }
 
     @Override
+    public List<Problem> roundsOfPerson(long person) {
+        return database.read(h -> h.createQuery(PROBLEM + "join sheet s on s.id = p.sheet where s.person = :person order by p.sheet, p.place, p.round")
+                .bind("person", person).map((row, c) -> problem(row)).list());
+    }
+
+    @Override
     public Draft draftOf(long problem) {
         return database.read(h -> draft(h, problem));
     }

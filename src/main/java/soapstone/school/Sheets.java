@@ -35,6 +35,9 @@ public interface Sheets {
     /** Every round of every place of a sheet, in order. */
     List<Problem> allRounds(long sheet);
 
+    /** Every round on every sheet of a student, by sheet and in order. */
+    List<Problem> roundsOfPerson(long person);
+
     /** All sheets of a student. */
     List<Sheet> ofPerson(long person);
 

@@ -3,7 +3,6 @@ package soapstone.web;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,7 +69,7 @@ final class WorkRoom implements SchoolSite.Room {
     private Reply list(Visit v) {
         School school = school();
         WorkPages views = views(v);
-        Map<Long, Sheet> sheets = sheets(school, v);
+        OwnSheets sheets = OwnSheets.of(school, v.person().id());
         Set<String> practice = new LinkedHashSet<>();
         List<WorkView.ClassWork> classes = new ArrayList<>();
         for (SchoolClass in : school.classes().of(v.person().id())) {
@@ -81,7 +80,7 @@ final class WorkRoom implements SchoolSite.Room {
             List<Terms> all = in.archived().isPresent() ? List.of() : terms(school, in, member);
             all.stream().filter(t -> t.door(views.now()) != Terms.Door.NOT_YET)
                     .forEach(t -> t.assignment().tasks().forEach(task -> practice.addAll(task.exercises())));
-            List<WorkView.Item> items = all.stream().map(t -> item(school, views, t, Optional.ofNullable(sheets.get(t.assignment().id())))).toList();
+            List<WorkView.Item> items = all.stream().map(t -> item(views, t, sheets)).toList();
             classes.add(new WorkView.ClassWork(in.name(), in.term(), says(in, member), items));
         }
         List<ExerciseLink> links = practice.stream().map(desk::exercise).filter(e -> e.level() > 0).limit(MOST_PRACTICE).toList();
@@ -95,19 +94,14 @@ final class WorkRoom implements SchoolSite.Room {
         return member.state() == Member.State.ASKED ? Optional.of(Message.of("work.asked")) : Optional.empty();
     }
 
-    private static Map<Long, Sheet> sheets(School school, Visit v) {
-        Map<Long, Sheet> sheets = new HashMap<>();
-        school.sheets().ofPerson(v.person().id()).forEach(s -> sheets.put(s.assignment(), s));
-        return sheets;
-    }
-
     /** What is meant for one student: what is due first comes first, practice without an end last. */
     private static List<Terms> terms(School school, SchoolClass in, Member member) {
         return school.assignments().of(in.id()).stream().map(a -> Terms.of(a, in, member, school.assignments().givenTo(a.id()))).filter(Terms::isFor)
                 .sorted(Comparator.comparing((Terms t) -> t.due().orElse(Instant.MAX))).toList();
     }
 
-    private WorkView.Item item(School school, WorkPages views, Terms terms, Optional<Sheet> sheet) {
+    private static WorkView.Item item(WorkPages views, Terms terms, OwnSheets sheets) {
+        Optional<Sheet> sheet = sheets.of(terms.assignment().id());
         String title = terms.assignment().title();
         boolean begins = terms.door(views.now()) == Terms.Door.NOT_YET;
         if (sheet.isEmpty()) {
@@ -115,7 +109,7 @@ final class WorkRoom implements SchoolSite.Room {
             Message state = views.refusal(terms).orElse(Message.of(terms.isExcused() ? "work.excused" : "work.not-begun"));
             return new WorkView.Item(title, path, views.due(terms), state, Optional.empty());
         }
-        OwnSheet own = OwnSheet.of(school, sheet.get(), terms);
+        OwnSheet own = sheets.own(sheet.get(), terms);
         int of = own.sheet().problems().size();
         long done = own.sheet().problems().stream().filter(p -> own.isTried(p.place())).count();
         return new WorkView.Item(title, "/work/" + sheet.get().id(), views.due(terms), state(terms, done, of), views.points(own));
@@ -167,8 +161,9 @@ final class WorkRoom implements SchoolSite.Room {
         School school = school();
         WorkPages views = views(v);
         List<Past> all = new ArrayList<>();
-        for (Sheet sheet : school.sheets().ofPerson(v.person().id())) {
-            OwnSheet.terms(school, sheet.assignment(), v.person().id()).map(t -> OwnSheet.of(school, sheet, t)).ifPresent(own -> all.addAll(past(own, views)));
+        OwnSheets sheets = OwnSheets.of(school, v.person().id());
+        for (Sheet sheet : sheets.all()) {
+            OwnSheet.terms(school, sheet.assignment(), v.person().id()).ifPresent(t -> all.addAll(past(sheets.own(sheet, t), views)));
         }
         all.sort(Comparator.comparing((Past p) -> p.at).reversed());
         return Reply.page(pages.show(v.reader(), "work-history", new WorkHistoryView(all.stream().map(Past::shown).toList())));

@@ -283,6 +283,7 @@ class SqlSchoolTest {
             Sheet now = f.school().sheets().find(f.sheet().id()).orElseThrow();
             assertThat(f.school().sheets().ofPerson(f.student().id())).containsExactly(now);
             assertThat(f.school().sheets().allRounds(f.sheet().id())).extracting(p -> p.seed()).containsExactly(41L, 77L, 42L);
+            assertThat(f.school().sheets().roundsOfPerson(f.student().id())).isEqualTo(f.school().sheets().allRounds(f.sheet().id()));
             assertThat(now.problems()).extracting(p -> p.seed()).containsExactly(77L, 42L);
             assertThat(f.school().sheets().rounds(f.sheet().id(), 1)).extracting(p -> p.seed()).containsExactly(41L, 77L);
         }
