@@ -18,6 +18,10 @@ final class SchoolSite {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
+                new ClassRoom(office, pages, random),
+                new AssignmentRoom(office, desk, pages, random),
+                new RosterRoom(office, pages, random),
+                new JoinRoom(office, pages, random),
                 new MarksRoom(office, desk.marks(), pages),
                 new StudentRoom(office, desk.marks(), pages),
                 new RemarkRoom(office, desk.marks(), pages),
