@@ -2,6 +2,7 @@ package soapstone.demo;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -38,6 +39,7 @@ public final class DemoSchool {
     private static final int SEATS = 24;
     private static final int WEEKS = 4;
     private static final int TRIES = 2;
+    private static final int DAYS_FOR_A_SHEET = 9;
     private static final String PROGRAM = "demo";
     private static final double ABSENT = 0.08;
     private static final double TRIES_AGAIN = 0.5;
@@ -88,7 +90,7 @@ public final class DemoSchool {
         add(Person.Kind.KEEPER, "Keeper", "keeper");
         Person first = add(Person.Kind.INSTRUCTOR, "W. Sorrel", "sorrel");
         Person second = add(Person.Kind.INSTRUCTOR, "J. Tansy", "tansy");
-        Instant term = now.minus(Duration.ofDays(7L * WEEKS + 3));
+        Instant term = now.truncatedTo(ChronoUnit.HOURS).minus(Duration.ofDays(7L * (WEEKS - 1) + DAYS_FOR_A_SHEET)).plus(Duration.ofHours(6));
         ClassSettings metric = new ClassSettings(UnitSystem.METRIC, "en", '.', true, true, 0, true, "Inside sizes in mm; k = 0.44 unless the sheet says another.");
         ClassSettings inches = new ClassSettings(UnitSystem.US, "en", '.', true, true, 0, true, "K = 0.44 unless the sheet says another. Edge distance 2 hole diameters.");
         schoolClass(first, "Sheet metal 1, period 2", "MAPLE2", inches, term, 0, FIRST_CLASS);
@@ -119,7 +121,7 @@ public final class DemoSchool {
         for (String exercise : exercises) {
             tasks.add(new Assignment.Task(0, tasks.size() + 1, List.of(exercise), 1, 4));
         }
-        Instant due = opens.plus(Duration.ofDays(9));
+        Instant due = opens.plus(Duration.ofDays(DAYS_FOR_A_SHEET));
         Assignment given = school.assignments().add(new Assignment(0, in.id(), "Sheet " + (week + 1), Assignment.State.GIVEN, opens, Optional.of(due), Assignment.Late.HALF,
                 TRIES, Assignment.Shows.LINES, true, instructor.id(), opens, Optional.empty(), tasks), List.of());
         Map<Long, List<soapstone.school.Sheets.Dealt>> dealt = new Dealing(bank, in.settings(), chance.split()).deal(given,
@@ -132,7 +134,7 @@ public final class DemoSchool {
     }
 
     private void work(SchoolClass in, Assignment given, DemoStudent student, List<soapstone.school.Sheets.Dealt> dealt, int week) {
-        Instant begins = given.opens().plus(Duration.ofMinutes(student.chance().nextInt(1, 9 * 24 * 60)));
+        Instant begins = given.opens().plus(Duration.ofMinutes(student.chance().nextInt(1, DAYS_FOR_A_SHEET * 24 * 60)));
         if (begins.isAfter(now)) {
             return;
         }

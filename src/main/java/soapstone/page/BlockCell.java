@@ -44,16 +44,12 @@ public record BlockCell(String label, String text, List<String> items, boolean w
         cells.add(cell(words, "block.skill", sheet.exercise().skill(), true));
         cells.add(cell(words, "block.within", tolerance(words, sheet.boxes()), several));
         cells.add(cell(words, "block.units", words.say("units." + Words.key(sheet.key().units()), List.of()), false));
-        cells.addAll(of(words, head));
+        cells.add(cell(words, "block.sheet", head.number(), false));
         cells.add(cell(words, "work.problem", place, false));
+        cells.add(cell(words, "work.class", head.className(), true));
+        cells.add(cell(words, "work.due", words.say(head.due()), true));
         cells.removeIf(c -> c.text.isBlank());
         return inRows(cells);
-    }
-
-    /** The cells of a sheet as a whole. */
-    private static List<BlockCell> of(Words words, WorkHead head) {
-        return List.of(cell(words, "block.sheet", head.number(), false), cell(words, "work.class", head.className(), true),
-                cell(words, "work.due", words.say(head.due()), true));
     }
 
     private static BlockCell cell(Words words, String label, String text, boolean wide) {

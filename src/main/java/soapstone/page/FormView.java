@@ -1,6 +1,5 @@
 package soapstone.page;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import soapstone.source.Message;
@@ -15,7 +14,8 @@ public record FormView(Map<String, String> typed, Map<String, Message> faults) {
 
     public FormView {
         typed = Map.copyOf(typed);
-        faults = Collections.unmodifiableMap(new LinkedHashMap<>(faults));
+        // Templates keep the order of this kind of map and of no other.
+        faults = new LinkedHashMap<>(faults);
     }
 
     /** A form with nothing wrong yet. */

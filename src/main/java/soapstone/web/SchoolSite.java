@@ -20,6 +20,8 @@ final class SchoolSite {
                 new SignInRoom(office, pages, porter, random),
                 new ClassRoom(office, pages, random),
                 new AssignmentRoom(office, desk, pages, random),
+                new RosterRoom(office, pages, random),
+                new JoinRoom(office, pages, random),
                 new CompetencyListRoom(office, desk, pages),
                 new CompetencyRoom(office, desk, pages),
                 new StudentDataRoom(office, desk, pages),

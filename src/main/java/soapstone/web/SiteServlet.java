@@ -93,11 +93,16 @@ final class SiteServlet extends HttpServlet {
     }
 
     private static Fields form(HttpServletRequest request, Fields.Limit limit) {
-        String type = String.valueOf(request.getHeader("Content-Type")).replace(" ", "");
+        String whole = String.valueOf(request.getHeader("Content-Type"));
+        String type = whole.replace(" ", "");
+        byte[] form = (byte[]) request.getAttribute(FormDoor.FORM);
+        Optional<String> boundary = limit.files() ? Multipart.boundary(whole) : Optional.empty();
+        if (boundary.isPresent()) {
+            return Fields.of(Multipart.parse(new String(form, StandardCharsets.ISO_8859_1), boundary.get(), limit.most()), limit);
+        }
         if (!type.equalsIgnoreCase(FORM) && !type.equalsIgnoreCase(FORM + ";charset=utf-8")) {
             throw Trouble.of(415);
         }
-        byte[] form = (byte[]) request.getAttribute(FormDoor.FORM);
         return Fields.parse(new String(form, StandardCharsets.ISO_8859_1), limit);
     }
 

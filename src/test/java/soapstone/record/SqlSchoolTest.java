@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.mark.Verdict;
@@ -26,6 +28,7 @@ import soapstone.school.Audit;
 import soapstone.school.ClassSettings;
 import soapstone.school.Classes;
 import soapstone.school.Codes;
+import soapstone.school.Draft;
 import soapstone.school.Member;
 import soapstone.school.People;
 import soapstone.school.Person;
@@ -104,6 +107,39 @@ class SqlSchoolTest {
             assertThat(school.people().factor(wren.id())).isEmpty();
             assertThatThrownBy(() -> anInstructor(school)).isInstanceOf(People.Taken.class).hasMessageContaining("wren");
             assertThat(school.people().all(Person.Kind.INSTRUCTOR)).containsExactly(wren);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void theLastInstructorStaysEvenWhenTwoLeaveAtTheSameMoment(String kind, Database database) throws Exception {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            Person moss = school.people().add(person(Person.Kind.INSTRUCTOR, "moss"), NOW);
+            SchoolClass in = aClass(school, wren);
+            assertThat(school.classes().removeInstructor(in.id(), wren.id())).isFalse();
+            school.classes().addInstructor(in.id(), moss.id());
+            List<Long> both = List.of(wren.id(), moss.id());
+            AtomicInteger next = new AtomicInteger();
+            List<Boolean> left = atOnce(() -> school.classes().removeInstructor(in.id(), both.get(next.getAndIncrement() % 2)));
+            assertThat(left).containsOnlyOnce(true);
+            assertThat(school.classes().instructors(in.id())).hasSize(1);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void whatIsGivenOutDoesNotChangeAsAWhole(String kind, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            SchoolClass in = aClass(school, wren);
+            Assignment given = school.assignments().add(fresh(in, wren), List.of());
+            assertThat(school.assignments().change(given, List.of())).isFalse();
+            assertThat(school.assignments().find(given.id())).contains(given);
+            school.assignments().setState(given.id(), Assignment.State.DRAFT);
+            assertThat(school.assignments().change(given, List.of())).isTrue();
         }
     }
 
@@ -242,9 +278,34 @@ class SqlSchoolTest {
         try (database) {
             Fixture f = Fixture.in(database);
             assertThat(f.school().sheets().again(f.problem(), 77, "print2").round()).isEqualTo(2);
+            // The second of two taps, or an old page: no third round comes of it.
+            assertThat(f.school().sheets().again(f.problem(), 78, "print3").seed()).isEqualTo(77);
             Sheet now = f.school().sheets().find(f.sheet().id()).orElseThrow();
+            assertThat(f.school().sheets().ofPerson(f.student().id())).containsExactly(now);
+            assertThat(f.school().sheets().allRounds(f.sheet().id())).extracting(p -> p.seed()).containsExactly(41L, 77L, 42L);
             assertThat(now.problems()).extracting(p -> p.seed()).containsExactly(77L, 42L);
             assertThat(f.school().sheets().rounds(f.sheet().id(), 1)).extracting(p -> p.seed()).containsExactly(41L, 77L);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void aDraftThatIsNewerIsNotWrittenOver(String kind, Database database) throws Exception {
+        try (database) {
+            Fixture f = Fixture.in(database);
+            Draft first = f.school().sheets().keepDraft(f.problem(), Map.of("a", "5 in"), Set.of(""), NOW);
+            assertThat(first.typed()).isEqualTo(Map.of("a", "5 in"));
+            assertThat(first.saved()).contains(NOW);
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of(""), NOW)).isEqualTo(first);
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of("", first.version()), NOW).typed()).isEqualTo(Map.of("a", "6 in"));
+            assertThat(f.school().sheets().keepDraft(f.problem(), Map.of("a", "6 in"), Set.of("long ago"), NOW).typed()).isEqualTo(Map.of("a", "6 in"));
+            assertThat(f.school().sheets().draftOf(f.problem()).typed()).isEqualTo(Map.of("a", "6 in"));
+            f.school().attempts().hand(handed(f.problem(), "r1"), 3);
+            assertThat(f.school().sheets().draftOf(f.problem())).isEqualTo(Draft.NONE);
+            assertThat(f.school().attempts().ofPerson(f.student().id())).isEqualTo(f.school().attempts().ofSheet(f.sheet().id())).hasSize(1);
+            AtomicInteger page = new AtomicInteger();
+            List<Draft> kept = atOnce(() -> f.school().sheets().keepDraft(f.problem(), Map.of("a", "page " + page.incrementAndGet()), Set.of(""), NOW));
+            assertThat(kept).containsOnly(kept.get(0));
         }
     }
 

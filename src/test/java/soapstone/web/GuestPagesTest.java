@@ -187,7 +187,7 @@ class GuestPagesTest {
         assertThat(box(marked, "g")).endsWith("reads as 4 5/16 in. Near. It is 1/16 in off; 1/32 in is allowed.");
         assertThat(box(marked, "h")).endsWith("Not right. This answer could be: holes counted as spaces or one end left in.");
         assertThat(box(marked, "i")).endsWith("reads as 6 1/8 in. Not right. No known mistake gives it.");
-        assertThat(text(marked)).contains("Tolerance a, b, d, e, f, g, h, i, j ±1/32 in · c ±1/64 in");
+        assertThat(text(marked)).contains("Tolerance a, b, d, e, f, g, h, i, j, k ±1/32 in · c ±1/64 in");
     }
 
     @Test
