@@ -88,13 +88,17 @@ final class SqlAssignments implements Assignments {
     }
 
     @Override
-    public void change(Assignment assignment, List<GivenTo> given) {
-        database.run(h -> {
-            bound(h.createUpdate("update assignment set title = :title, state = :state, opens = :opens, due = :due, late = :late, tries = :tries, shows = :shows, "
+    public boolean change(Assignment assignment, List<GivenTo> given) {
+        return database.in(h -> {
+            int changed = bound(h.createUpdate("update assignment set title = :title, state = :state, opens = :opens, due = :due, late = :late, tries = :tries, shows = :shows, "
                     + "formulas = :formulas where id = :id and state = 'DRAFT'"), assignment).bind("id", assignment.id()).execute();
+            if (changed == 0) {
+                return false;
+            }
             h.createUpdate("delete from task where assignment = :id").bind("id", assignment.id()).execute();
             h.createUpdate("delete from given_to where assignment = :id").bind("id", assignment.id()).execute();
             addParts(h, assignment.id(), assignment.tasks(), given);
+            return true;
         });
     }
 

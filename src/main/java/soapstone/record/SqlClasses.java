@@ -112,9 +112,14 @@ final class SqlClasses implements Classes {
     }
 
     @Override
-    public void removeInstructor(long schoolClass, long instructor) {
-        database.run(h -> h.createUpdate("delete from teaches where class = :class and person = :person").bind("class", schoolClass)
-                .bind("person", instructor).execute());
+    public boolean removeInstructor(long schoolClass, long instructor) {
+        return database.in(h -> {
+            // Two who leave at the same moment wait here for each other.
+            h.createQuery("select id from class where id = :class for update").bind("class", schoolClass).mapTo(Long.class).one();
+            return h.createUpdate("delete from teaches where class = :class and person = :person "
+                            + "and exists (select 1 from teaches o where o.class = :class and o.person <> :person)")
+                    .bind("class", schoolClass).bind("person", instructor).execute() == 1;
+        });
     }
 
     @Override

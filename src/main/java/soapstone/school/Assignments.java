@@ -15,8 +15,8 @@ public interface Assignments {
     /** Keeps a new assignment; its id and those of its tasks are ignored and given here. */
     Assignment add(Assignment fresh, List<GivenTo> given);
 
-    /** Changes a draft as a whole. */
-    void change(Assignment assignment, List<GivenTo> given);
+    /** Changes a draft as a whole; false when it is no draft any more, and then nothing changes. */
+    boolean change(Assignment assignment, List<GivenTo> given);
 
     void setState(long id, Assignment.State state);
 

@@ -31,7 +31,8 @@ public interface Classes {
 
     void addInstructor(long schoolClass, long instructor);
 
-    void removeInstructor(long schoolClass, long instructor);
+    /** Takes an instructor out of a class; false when nobody else would teach it, and then nothing changes. */
+    boolean removeInstructor(long schoolClass, long instructor);
 
     /** Everybody in it, by seat and then by name; those who left come last. */
     List<Member> members(long schoolClass);

@@ -23,12 +23,13 @@ final class Routes {
      *
      * @param who     whom it is for
      * @param changes whether it changes something, so that its form has to carry the session's key
+     * @param limit   how much its form may hold
      * @param action  what to do
      * @param parts   what stands at the names of the pattern
      */
-    record Match(Who who, boolean changes, Action action, Map<String, String> parts) {}
+    record Match(Who who, boolean changes, Fields.Limit limit, Action action, Map<String, String> parts) {}
 
-    private record Route(String method, Who who, boolean changes, List<String> pattern, Action action) {
+    private record Route(String method, Who who, boolean changes, Fields.Limit limit, List<String> pattern, Action action) {
 
         Optional<Map<String, String>> parts(List<String> path) {
             if (path.size() != pattern.size()) {
@@ -54,19 +55,24 @@ final class Routes {
     }
 
     Routes get(Who who, String pattern, Action action) {
-        routes.add(new Route("GET", who, false, split(pattern), action));
+        routes.add(new Route("GET", who, false, Fields.Limit.USUAL, split(pattern), action));
         return this;
     }
 
     /** A form of anybody's that changes nothing: it is only too long for an address. */
     Routes ask(String pattern, Action action) {
-        routes.add(new Route("POST", Who.ANYONE, false, split(pattern), action));
+        routes.add(new Route("POST", Who.ANYONE, false, Fields.Limit.USUAL, split(pattern), action));
         return this;
     }
 
     /** A form that changes something. */
     Routes post(Who who, String pattern, Action action) {
-        routes.add(new Route("POST", who, true, split(pattern), action));
+        return post(who, pattern, Fields.Limit.USUAL, action);
+    }
+
+    /** A form that changes something and holds more than a usual one. */
+    Routes post(Who who, String pattern, Fields.Limit limit, Action action) {
+        routes.add(new Route("POST", who, true, limit, split(pattern), action));
         return this;
     }
 
@@ -81,7 +87,7 @@ final class Routes {
         for (Route route : routes) {
             Optional<Map<String, String>> parts = route.parts(words);
             if (parts.isPresent() && route.method().equals(method.equals("HEAD") ? "GET" : method)) {
-                return new Match(route.who(), route.changes(), route.action(), parts.get());
+                return new Match(route.who(), route.changes(), route.limit(), route.action(), parts.get());
             }
             parts.ifPresent(p -> allow(allowed, route.method()));
         }

@@ -18,7 +18,11 @@ final class SchoolSite {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
-                new WorkRoom(office, desk.work(), pages, random));
+                new WorkRoom(office, desk.work(), pages, random),
+                new ClassRoom(office, pages, random),
+                new AssignmentRoom(office, desk, pages, random),
+                new RosterRoom(office, pages, random),
+                new JoinRoom(office, pages, random));
     }
 
     void addTo(Routes routes) {

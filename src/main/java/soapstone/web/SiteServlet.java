@@ -69,11 +69,17 @@ final class SiteServlet extends HttpServlet {
         if (!match.who().lets(who)) {
             return turnedAway(request, path, who);
         }
-        Fields form = post ? form(request) : Fields.parse(null);
+        Fields form = post ? form(request, match.limit()) : Fields.parse(null);
         if (match.changes()) {
             Porter.checkKey(who, form);
         }
-        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, reader, new Visit.Caller(who, request.getRemoteAddr(), path)));
+        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, reader, new Visit.Caller(who, request.getRemoteAddr(), path, request.getServerName() + port(request))));
+    }
+
+    /** As it stands in an address: nothing where it is the usual one. */
+    private static String port(HttpServletRequest request) {
+        int port = request.getServerPort();
+        return port == 80 || port == 443 ? "" : ":" + port;
     }
 
     /** A guest may sign in and goes on from there; anybody else is not told what is here. */
@@ -86,13 +92,18 @@ final class SiteServlet extends HttpServlet {
         return Reply.goTo("/sign-in" + then);
     }
 
-    private static Fields form(HttpServletRequest request) {
-        String type = String.valueOf(request.getHeader("Content-Type")).replace(" ", "");
+    private static Fields form(HttpServletRequest request, Fields.Limit limit) {
+        String whole = String.valueOf(request.getHeader("Content-Type"));
+        String type = whole.replace(" ", "");
+        byte[] form = (byte[]) request.getAttribute(FormDoor.FORM);
+        Optional<String> boundary = limit.files() ? Multipart.boundary(whole) : Optional.empty();
+        if (boundary.isPresent()) {
+            return Fields.of(Multipart.parse(new String(form, StandardCharsets.ISO_8859_1), boundary.get(), limit.most()), limit);
+        }
         if (!type.equalsIgnoreCase(FORM) && !type.equalsIgnoreCase(FORM + ";charset=utf-8")) {
             throw Trouble.of(415);
         }
-        byte[] form = (byte[]) request.getAttribute(FormDoor.FORM);
-        return Fields.parse(new String(form, StandardCharsets.ISO_8859_1));
+        return Fields.parse(new String(form, StandardCharsets.ISO_8859_1), limit);
     }
 
     private static void send(HttpServletResponse response, Reply reply) throws IOException {

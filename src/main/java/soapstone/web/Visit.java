@@ -26,8 +26,9 @@ record Visit(Map<String, String> parts, Fields query, Fields form, Reader reader
      * @param signedIn empty for a guest
      * @param address  of the machine, for counting failures
      * @param path     that was asked for
+     * @param site     host and port by which the browser knows this site
      */
-    record Caller(Optional<SignedIn> signedIn, String address, String path) {}
+    record Caller(Optional<SignedIn> signedIn, String address, String path, String site) {}
 
 
     private static final Pattern SEED = Pattern.compile("[1-9][0-9]{0,17}");
