@@ -76,7 +76,7 @@ final class EngineWorkDesk implements WorkDesk {
     @Override
     public Optional<SheetView> asked(Piece piece, Map<String, String> typed) {
         Library library = current.get();
-        return variant(library, piece).map(v -> sheets(library, piece).typed(v, typed));
+        return variant(library, piece).map(v -> sheets(library, piece).draft(v, typed));
     }
 
     @Override

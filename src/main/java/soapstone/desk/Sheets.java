@@ -70,7 +70,7 @@ final class Sheets {
     }
 
     /** A draw with what was typed before standing in its boxes. */
-    SheetView typed(Variant variant, Map<String, String> texts) {
+    SheetView draft(Variant variant, Map<String, String> texts) {
         Boxes boxes = boxes(variant);
         List<AnswerBox> all = variant.model().asks().stream().map(a -> boxes.box(a, soapstone.page.Answer.typed(texts.getOrDefault(a.letter(), "")))).toList();
         return view(variant, key(variant), SheetView.Stage.ASKED, all, Optional.empty());
@@ -100,7 +100,7 @@ final class Sheets {
 
     SheetView read(Exercise exercise, SheetKey key, Map<String, String> typed) {
         Variant variant = variant(exercise, key);
-        return readBack(variant, key, typed(variant.model(), typed, POINT));
+        return readBack(variant, key, typed(variant.model(), typed));
     }
 
     private SheetView readBack(Variant variant, SheetKey key, List<Typed> typed) {
@@ -113,13 +113,17 @@ final class Sheets {
         return view(variant, key, SheetView.Stage.READ, all, Optional.empty());
     }
 
-    static List<Typed> typed(Model model, Map<String, String> texts, char decimalMark) {
+    static List<Typed> typed(Model model, Map<String, String> texts) {
+        return typed(model, texts, POINT);
+    }
+
+    private static List<Typed> typed(Model model, Map<String, String> texts, char decimalMark) {
         return model.asks().stream().map(a -> AnswerReader.read(model, a, texts.getOrDefault(a.letter(), ""), decimalMark)).toList();
     }
 
     SheetView mark(Exercise exercise, SheetKey key, Map<String, String> texts) {
         Variant variant = variant(exercise, key);
-        return mark(variant, key, typed(variant.model(), texts, POINT), MarkRules.USUAL);
+        return mark(variant, key, typed(variant.model(), texts), MarkRules.USUAL);
     }
 
     private SheetView mark(Variant variant, SheetKey key, List<Typed> typed, MarkRules rules) {

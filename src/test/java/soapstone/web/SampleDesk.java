@@ -223,7 +223,7 @@ class SampleDesk implements Desk {
             case CARRIED -> Answer.carried("20", "20 in", new Own("a", "3 3/4 in"));
             case NEAR -> Answer.marked("4 5/16", state, "4 5/16 in", Message.of("beside.mark.near", "1/16 in", "1/32 in"));
             case SLIP -> Answer.slip("3-3/4\"", "3 3/4 in", "holes counted as spaces", "one end left in");
-            case UNEXPLAINED -> Answer.marked("6 1/8", state, "6 1/8 in");
+            case UNEXPLAINED, NOT_RIGHT -> Answer.marked("6 1/8", state, "6 1/8 in");
             case BLANK -> Answer.marked("", state, "");
         };
     }
