@@ -33,11 +33,16 @@ public final class Drawings {
 
     /** The part as the answers would make it, over the right one; empty where they change nothing that is drawn. */
     Optional<Figure> asCut(Variant variant, Frame theirs) {
+        return asCut(variant, theirs, "cut");
+    }
+
+    /** @param name that the ids in the drawing begin with, where a page has several */
+    Optional<Figure> asCut(Variant variant, Frame theirs, String name) {
         Model model = variant.model();
         return model.figure().filter(plan -> FigureKinds.kind(plan.kind()).map(FigureKind::asCut).orElse(false)).flatMap(plan -> {
             FigureInput right = input(model, plan, variant.right(), false);
             FigureInput yours = input(model, plan, theirs, false);
-            return yours.equals(right) ? Optional.empty() : FigureKinds.draw(right, yours, "cut");
+            return yours.equals(right) ? Optional.empty() : FigureKinds.draw(right, yours, name);
         }).map(Drawings::page);
     }
 

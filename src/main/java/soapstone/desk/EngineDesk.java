@@ -30,6 +30,7 @@ import soapstone.quantity.Reading;
 import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 import soapstone.web.Desk;
+import soapstone.web.MarksDesk;
 import soapstone.web.WorkDesk;
 
 /**
@@ -43,12 +44,19 @@ public final class EngineDesk implements Desk {
     private static final long FRONT_SEED = 7;
 
     private final Supplier<Library> current;
+    private final MarksDesk marks;
     private final WorkDesk work;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
         this.current = current;
+        this.marks = new EngineMarksDesk(current);
         this.work = new EngineWorkDesk(current);
+    }
+
+    @Override
+    public MarksDesk marks() {
+        return marks;
     }
 
     @Override

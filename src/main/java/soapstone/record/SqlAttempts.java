@@ -37,7 +37,7 @@ final class SqlAttempts implements Attempts {
         this.database = database;
     }
 
-    private static AnswerMark mark(ResultSet row) throws SQLException {
+    static AnswerMark mark(ResultSet row) throws SQLException {
         String families = row.getString("families");
         return new AnswerMark(row.getInt("place"), row.getString("ask"), row.getString("letter"), row.getString("typed"), row.getString("read_as"),
                 Verdict.valueOf(row.getString("verdict")), row.getString("slip"), families.isEmpty() ? List.of() : List.of(families.split(" ")),
@@ -48,9 +48,13 @@ final class SqlAttempts implements Attempts {
         Map<Long, List<AnswerMark>> marks = new HashMap<>();
         h.createQuery(MARK + where + "order by m.place").bind("id", id)
                 .map((row, c) -> marks.computeIfAbsent(row.getLong("attempt"), k -> new ArrayList<>()).add(mark(row))).list();
-        return h.createQuery(ATTEMPT + where + "order by a.problem, a.number").bind("id", id).map((row, c) -> new Attempt(row.getLong("id"), row.getLong("problem"),
-                row.getInt("number"), row.getString("receipt"), Times.get(row, "handed_in"), row.getBoolean("late"), Attempt.Way.valueOf(row.getString("way")),
-                row.getString("program"), row.getString("fingerprint"), marks.getOrDefault(row.getLong("id"), List.of()))).list();
+        return h.createQuery(ATTEMPT + where + "order by a.problem, a.number").bind("id", id)
+                .map((row, c) -> attempt(row, marks.getOrDefault(row.getLong("id"), List.of()))).list();
+    }
+
+    static Attempt attempt(ResultSet row, List<AnswerMark> marks) throws SQLException {
+        return new Attempt(row.getLong("id"), row.getLong("problem"), row.getInt("number"), row.getString("receipt"), Times.get(row, "handed_in"),
+                row.getBoolean("late"), Attempt.Way.valueOf(row.getString("way")), row.getString("program"), row.getString("fingerprint"), marks);
     }
 
     /**
@@ -170,7 +174,7 @@ final class SqlAttempts implements Attempts {
                 .bind("verdict", r.verdict().name()).bind("points", r.points()).bind("reason", r.reason()).execute()));
     }
 
-    private static Remark remark(ResultSet row) throws SQLException {
+    static Remark remark(ResultSet row) throws SQLException {
         return new Remark(row.getLong("id"), row.getLong("attempt"), row.getInt("place"), Times.get(row, "at"), Optional.ofNullable(row.getObject("by_person", Long.class)),
                 Remark.Cause.valueOf(row.getString("cause")), Verdict.valueOf(row.getString("verdict")), row.getDouble("points"), row.getString("reason"));
     }

@@ -4,7 +4,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import soapstone.school.ClassSettings;
@@ -172,5 +174,20 @@ final class SqlClasses implements Classes {
             }
             return added;
         });
+    }
+
+    @Override
+    public Map<Long, String> sourcedIds(long schoolClass) {
+        return database.read(h -> h.createQuery("select person, sourced_id from member where class = :class and sourced_id <> ''").bind("class", schoolClass)
+                .reduceRows(new HashMap<>(), (ids, row) -> {
+                    ids.put(row.getColumn("person", Long.class), row.getColumn("sourced_id", String.class));
+                    return ids;
+                }));
+    }
+
+    @Override
+    public void setSourcedIds(long schoolClass, Map<Long, String> byStudent) {
+        database.run(h -> byStudent.forEach((student, id) -> h.createUpdate("update member set sourced_id = :id where class = :class and person = :person")
+                .bind("id", id).bind("class", schoolClass).bind("person", student).execute()));
     }
 }

@@ -88,7 +88,7 @@ final class SqlPrivacy implements Privacy {
         h.createUpdate("delete from draft where problem in " + PROBLEMS).bind("id", person).execute();
         h.createUpdate("delete from given_to where person = :id").bind("id", person).execute();
         h.createUpdate("delete from signoff where person = :id").bind("id", person).execute();
-        h.createUpdate("update member set state = 'LEFT', seat = '', extra_time = 0 where person = :id").bind("id", person).execute();
+        h.createUpdate("update member set state = 'LEFT', seat = '', extra_time = 0, sourced_id = '' where person = :id").bind("id", person).execute();
         h.createUpdate("update audit set detail = '' where about_person = :id").bind("id", person).execute();
         h.createUpdate("update remark set reason = '' where attempt in " + ATTEMPTS).bind("id", person).execute();
         h.createUpdate("update person set shown = :shown, login = :login, password = null, factor = null, disabled = true, must_change = false where id = :id")

@@ -2,6 +2,7 @@ package soapstone.school;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Where classes are kept, and who teaches them and who sits in them. */
@@ -48,6 +49,12 @@ public interface Classes {
      * @throws People.Taken when a login was taken in the meantime; then nobody was added
      */
     List<Member> enrol(long schoolClass, List<NewMember> roster, Instant now);
+
+    /** The ids of a class's students in the school's own system, where they are known. */
+    Map<Long, String> sourcedIds(long schoolClass);
+
+    /** Keeps ids of the school's own system; an empty one is forgotten. */
+    void setSourcedIds(long schoolClass, Map<Long, String> byStudent);
 
     /** Somebody new in a class. */
     record NewMember(People.NewPerson person, String seat, int extraTime) {}

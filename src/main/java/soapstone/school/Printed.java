@@ -6,19 +6,19 @@ import java.util.Locale;
 import soapstone.mark.Verdict;
 
 /** Numbers and words as they go into the school's sentences. */
-final class Printed {
+public final class Printed {
 
     private static final int PLACES = 2;
 
     private Printed() {}
 
     /** Points, to a hundredth at most: {@code 3}, {@code 2.5}. */
-    static String points(double points) {
+    public static String points(double points) {
         return plain(BigDecimal.valueOf(points).setScale(PLACES, RoundingMode.HALF_UP));
     }
 
     /** A share in per cent, to a tenth at most. */
-    static String percent(double share) {
+    public static String percent(double share) {
         return plain(BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_UP));
     }
 

@@ -2,4 +2,4 @@ package soapstone.school;
 
 /** Everything that is kept, in one hand. */
 public record School(People people, Sessions sessions, Throttles throttles, Codes codes, Classes classes, Assignments assignments, Sheets sheets,
-        Attempts attempts, Audit audit, Privacy privacy) {}
+        Attempts attempts, Audit audit, Privacy privacy, MarkBook book) {}

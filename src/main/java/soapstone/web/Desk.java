@@ -88,6 +88,9 @@ public interface Desk {
 
     AboutView about();
 
+    /** What the pages about a class's marks ask. */
+    MarksDesk marks();
+
     /** What a student's pages ask. */
     WorkDesk work();
 

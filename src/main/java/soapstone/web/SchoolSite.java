@@ -22,7 +22,14 @@ final class SchoolSite {
                 new ClassRoom(office, pages, random),
                 new AssignmentRoom(office, desk, pages, random),
                 new RosterRoom(office, pages, random),
-                new JoinRoom(office, pages, random));
+                new JoinRoom(office, pages, random),
+                new MarksRoom(office, desk.marks(), pages),
+                new StudentRoom(office, desk.marks(), pages),
+                new RemarkRoom(office, desk.marks(), pages),
+                new RegradeRoom(office, desk.marks(), pages),
+                new MistakesRoom(office, desk.marks(), pages),
+                new MorningRoom(office, desk.marks(), pages),
+                new MarksOutRoom(office, desk.marks(), pages));
     }
 
     void addTo(Routes routes) {

@@ -73,6 +73,8 @@ create table member (
   seat         varchar(20) not null default '',
   state        varchar(8) not null check (state in ('ASKED', 'IN', 'LEFT')),
   extra_time   int not null default 0,
+  -- The student's id in the school's own system; empty where it is not known.
+  sourced_id   varchar(255) not null default '',
   since        timestamp with time zone not null,
   primary key (class, person)
 );

@@ -365,6 +365,11 @@ class SampleDesk implements Desk {
     }
 
     @Override
+    public MarksDesk marks() {
+        return new SampleMarks();
+    }
+
+    @Override
     public List<Reference> contents() {
         List<Reference> all = new ArrayList<>(List.of(SPACING, PRESSURE, FENCE_POST, Reference.formula("bend_allowance", "bend allowance"),
                 Reference.table("gauge", "Sheet gauges"), Reference.caution("pressure", "pressure")));

@@ -1,0 +1,42 @@
+package soapstone.web;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import soapstone.school.Attempt;
+import soapstone.school.Counted;
+import soapstone.school.Member;
+import soapstone.school.RoomAnswer;
+import soapstone.school.Work;
+
+/** Works as answers of a room, with the skill that each trains. */
+final class RoomAnswers {
+
+    private RoomAnswers() {}
+
+    static List<RoomAnswer> of(Map<Long, List<Work>> works, MarksDesk desk) {
+        List<RoomAnswer> answers = new ArrayList<>();
+        Map<String, String> skills = new HashMap<>();
+        works.forEach((assignment, all) -> {
+            for (Work work : all) {
+                String skill = skills.computeIfAbsent(work.problem().exercise(), e -> desk.exercise(e).skill());
+                for (Attempt attempt : work.attempts()) {
+                    for (Counted counted : work.marks(attempt)) {
+                        answers.add(new RoomAnswer(work.person(), assignment, work.problem().id(), attempt.handedIn(), work.problem().exercise(), skill,
+                                work.problem().seed(), counted.mark()));
+                    }
+                }
+            }
+        });
+        return answers;
+    }
+
+    /** The students of a class by seat; those who left are no longer in the room. */
+    static Map<Long, String> names(List<Member> members) {
+        Map<Long, String> names = new LinkedHashMap<>();
+        members.stream().filter(m -> m.state() == Member.State.IN).forEach(m -> names.put(m.person().id(), m.person().shown()));
+        return names;
+    }
+}
