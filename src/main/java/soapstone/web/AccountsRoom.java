@@ -44,6 +44,8 @@ final class AccountsRoom implements SchoolSite.Room {
                 .get(Who.KEEPER, "/accounts/new", v -> fresh(v, FormView.of(Map.of("kind", Person.Kind.INSTRUCTOR.name()))))
                 .post(Who.KEEPER, "/accounts/new", this::add)
                 .get(Who.KEEPER, "/accounts/students", this::students)
+                // Looked for in a form and not in the address, which others on the way write down.
+                .post(Who.KEEPER, "/accounts/students", this::students)
                 .get(Who.KEEPER, "/accounts/{person}", v -> show(v, person(v), FormView.of(Map.of("shown", person(v).shown()))))
                 .post(Who.KEEPER, "/accounts/{person}/name", this::rename)
                 .post(Who.KEEPER, "/accounts/{person}/disable", v -> able(v, true))
@@ -74,7 +76,7 @@ final class AccountsRoom implements SchoolSite.Room {
     }
 
     private Reply students(Visit v) {
-        String find = v.query().text("find").strip();
+        String find = v.form().text("find").strip();
         String low = find.toLowerCase(Locale.ROOT);
         List<Person> found = school().people().all(Person.Kind.STUDENT).stream()
                 .filter(p -> p.shown().toLowerCase(Locale.ROOT).contains(low) || p.login().contains(low)).toList();

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** A client that follows nothing and sends what it is told, with a cookie and a form's key of its own. */
-final class PlainHttp {
+public final class PlainHttp {
 
     private static final HttpClient HTTP = HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
     private static final Pattern KEY = Pattern.compile("name=\"form-key\" value=\"([^\"]+)\"");
@@ -26,41 +26,41 @@ final class PlainHttp {
     private String cookie = "";
     private String key = "";
 
-    PlainHttp(SchoolUnderTest site) {
+    public PlainHttp(SchoolUnderTest site) {
         this.site = site;
     }
 
     /** A header that goes with every request. */
-    PlainHttp with(String name, String value) {
+    public PlainHttp with(String name, String value) {
         headers.put(name, value);
         return this;
     }
 
-    PlainHttp withCookie(String value) {
+    public PlainHttp withCookie(String value) {
         cookie = value;
         return this;
     }
 
-    String cookie() {
+    public String cookie() {
         return cookie;
     }
 
-    String key() {
+    public String key() {
         return key;
     }
 
     /** Signs in, and takes cookie and key along from then on. */
-    PlainHttp signIn(String login, String password) throws Exception {
+    public PlainHttp signIn(String login, String password) throws Exception {
         post("/sign-in", "login", login, "password", password);
         get("/account");
         return this;
     }
 
-    HttpResponse<String> get(String path) throws Exception {
+    public HttpResponse<String> get(String path) throws Exception {
         return send("GET", path, "");
     }
 
-    HttpResponse<String> post(String path, String... fields) throws Exception {
+    public HttpResponse<String> post(String path, String... fields) throws Exception {
         List<String> all = new ArrayList<>(List.of(fields));
         if (!key.isEmpty() && !all.contains("form-key")) {
             all.addAll(List.of("form-key", key));
@@ -69,7 +69,7 @@ final class PlainHttp {
     }
 
     /** Without the key that the client has. */
-    HttpResponse<String> bare(String path, String... fields) throws Exception {
+    public HttpResponse<String> bare(String path, String... fields) throws Exception {
         return send("POST", path, form(List.of(fields)));
     }
 
@@ -79,7 +79,7 @@ final class PlainHttp {
                 .collect(Collectors.joining("&"));
     }
 
-    HttpResponse<String> send(String method, String path, String body) throws Exception {
+    public HttpResponse<String> send(String method, String path, String body) throws Exception {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(site.address(path)));
         headers.forEach(request::header);
         if (!cookie.isEmpty()) {

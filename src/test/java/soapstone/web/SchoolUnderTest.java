@@ -7,6 +7,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,8 +66,10 @@ public final class SchoolUnderTest implements AutoCloseable {
     }
 
     /** Every address with whom it is for. */
-    Map<String, Who> doors() {
-        return server.routes().doors();
+    public Map<String, String> doors() {
+        Map<String, String> doors = new LinkedHashMap<>();
+        server.routes().doors().forEach((door, who) -> doors.put(door, who.name()));
+        return doors;
     }
 
     /** What stands in the security log. */
