@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
@@ -14,9 +16,12 @@ import java.util.concurrent.CompletionException;
 import java.util.stream.Stream;
 import soapstone.bank.Bank;
 import soapstone.demo.DemoSchool;
+import soapstone.files.SecurityLog;
 import soapstone.record.Database;
 import soapstone.record.SqlSchool;
+import soapstone.school.Codes;
 import soapstone.school.School;
+import soapstone.school.SecretCodes;
 import soapstone.web.SchoolOffice;
 
 /**
@@ -31,6 +36,7 @@ final class OpenSchool implements AutoCloseable {
     private final Optional<CompletableFuture<Database>> opening;
     private final Optional<Path> backups;
     private final Optional<CompletableFuture<School>> school;
+    private SecurityLog log = SecurityLog.to(System.err);
     private Optional<Path> thrownAway = Optional.empty();
     private Optional<DailyBackups> daily = Optional.empty();
 
@@ -53,13 +59,18 @@ final class OpenSchool implements AutoCloseable {
             String password = System.getenv().getOrDefault("SOAPSTONE_DATABASE_PASSWORD", "");
             return new OpenSchool(Optional.of(CompletableFuture.supplyAsync(() -> Database.at(url, user, password))), into);
         }
-        return new OpenSchool(Optional.ofNullable(folder).map(f -> CompletableFuture.supplyAsync(() -> Database.inFolder(f))), into);
+        OpenSchool school = new OpenSchool(Optional.ofNullable(folder).map(f -> CompletableFuture.supplyAsync(() -> Database.inFolder(f))), into);
+        if (folder != null) {
+            school.log = SecurityLog.in(folder);
+        }
+        return school;
     }
 
     /** A school in a folder of its own, which never comes near a real one and goes away with the site. */
     static OpenSchool demo() throws IOException {
         Path folder = Files.createTempDirectory("soapstone-demo");
         OpenSchool demo = new OpenSchool(Optional.of(CompletableFuture.supplyAsync(() -> Database.inFolder(folder))), Optional.empty());
+        demo.log = SecurityLog.in(folder);
         demo.thrownAway = Optional.of(folder);
         return demo;
     }
@@ -69,7 +80,7 @@ final class OpenSchool implements AutoCloseable {
     }
 
     Optional<SchoolOffice> office(boolean secure) {
-        return school.map(s -> new SchoolOffice(s::join, Clock.systemUTC(), secure));
+        return school.map(s -> new SchoolOffice(s::join, Clock.systemUTC(), secure, log));
     }
 
     /** Waits until the database is open, and says why when it cannot be; then the day's backup is made. */
@@ -83,6 +94,28 @@ final class OpenSchool implements AutoCloseable {
             }
             throw e;
         }
+    }
+
+    /**
+     * The code with which the first instructor makes an account, as long as nobody is in charge; a new one at each start
+     * stands for the one before. Only its hash is kept.
+     */
+    Optional<String> firstCode() {
+        return school().filter(s -> s.people().isNobodyInCharge()).map(s -> {
+            String code = SecretCodes.draw(new SecureRandom());
+            s.codes().endAll(Codes.Purpose.FIRST_RUN);
+            s.codes().make(SecretCodes.hash(code), Codes.Purpose.FIRST_RUN, Optional.empty(), SecretCodes.ends(Codes.Purpose.FIRST_RUN, Instant.now()));
+            return code;
+        });
+    }
+
+    /** Sessions that were over a day ago, and what is left of codes, are of no use to anybody. */
+    void tidy() {
+        Instant before = Instant.now().minus(Duration.ofDays(1));
+        school().ifPresent(s -> {
+            s.sessions().forgetBefore(before);
+            s.codes().forgetBefore(before);
+        });
     }
 
     Optional<School> school() {

@@ -8,6 +8,9 @@ import java.net.UnknownHostException;
 import java.nio.channels.UnresolvedAddressException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -21,6 +24,7 @@ import picocli.CommandLine.Spec;
 import soapstone.demo.DemoSchool;
 import soapstone.desk.EngineDesk;
 import soapstone.desk.Library;
+import soapstone.web.Certificate;
 import soapstone.web.Settings;
 import soapstone.web.SiteServer;
 
@@ -59,8 +63,16 @@ final class Serve implements Callable<Integer> {
     @Option(names = "--demo", description = "An invented school with four weeks of work, in a data folder of its own that is made anew and thrown away.")
     private boolean demo;
 
-    @Option(names = "--behind-tls", description = "Browsers reach the site over https only, through a proxy in front of it.")
+    @Option(names = "--behind-tls", description = "Browsers reach the site over https only, through a proxy in front of it, which passes on the header Host and names "
+            + "the client in X-Forwarded-For or Forwarded.")
     private boolean secure;
+
+    @Option(names = "--proxy", paramLabel = "ADDRESS", description = "With --behind-tls: where the proxy speaks from, if not from this machine. May be given several times.")
+    private List<String> proxies = new ArrayList<>();
+
+    @Option(names = "--certificate", paramLabel = "FILE", description = "Speak https without a proxy, with this PKCS #12 file. Its password is taken from the environment: "
+            + "SOAPSTONE_CERTIFICATE_PASSWORD.")
+    private Path certificate;
 
     private final CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
 
@@ -74,6 +86,9 @@ final class Serve implements Callable<Integer> {
         }
         if (demo && (data != null || databaseUrl != null)) {
             throw Refusal.usage("The invented school has a data folder of its own: take --demo without --data and --database.");
+        }
+        if (certificate != null && secure || !proxies.isEmpty() && !secure) {
+            throw Refusal.usage("Https comes from a proxy or from the site itself: take --behind-tls, with or without --proxy, or --certificate.");
         }
         if (data != null) {
             prepare(data);
@@ -93,7 +108,11 @@ final class Serve implements Callable<Integer> {
                 out.println("An invented school. Instructor: sorrel or tansy. Student: maple2-1 to maple2-24, tanks5-1 to tanks5-24. Keeper: keeper. Passphrase of all: "
                         + DemoSchool.PASSPHRASE);
             }
-            out.println("Soapstone is at http://" + shown(host) + ":" + site.port() + "/");
+            school.tidy();
+            String address = (certificate == null ? "http://" : "https://") + shown(host) + ":" + site.port() + "/";
+            out.println("Soapstone is at " + address);
+            school.firstCode().ifPresent(code -> out.println("Nobody is in charge of this school yet. Make the first account at " + address + "start within 24 hours, with the code "
+                    + code));
             out.flush();
             site.join();
         } catch (InterruptedException e) {
@@ -116,8 +135,9 @@ final class Serve implements Callable<Integer> {
 
     /** The web server starts while the bank is read: each takes about as long as the other. */
     private SiteServer start(OpenSchool school) throws Exception {
+        Settings settings = settings();
         FutureTask<SiteServer> starting = new FutureTask<>(
-                () -> SiteServer.start(Settings.on(port).withHost(host), new EngineDesk(() -> library.join().get()), school.office(secure)));
+                () -> SiteServer.start(settings, new EngineDesk(() -> library.join().get()), school.office(settings.isSecure())));
         new Thread(starting, "start").start();
         try {
             library.complete(LiveLibrary.of(bank, spec.commandLine().getErr()));
@@ -130,6 +150,22 @@ final class Serve implements Callable<Integer> {
             return starting.get();
         } catch (ExecutionException e) {
             throw told(e.getCause());
+        }
+    }
+
+    private Settings settings() {
+        Settings plain = Settings.on(port).withHost(host);
+        if (secure) {
+            return plain.withProxies(Set.copyOf(proxies));
+        }
+        if (certificate == null) {
+            return plain;
+        }
+        try {
+            return plain.withCertificate(Certificate.read(certificate, System.getenv().getOrDefault("SOAPSTONE_CERTIFICATE_PASSWORD", "")));
+        } catch (IOException e) {
+            throw Refusal.usage("The certificate '" + certificate + "' cannot be opened; name a PKCS #12 file with its key, and set its password in "
+                    + "SOAPSTONE_CERTIFICATE_PASSWORD.");
         }
     }
 

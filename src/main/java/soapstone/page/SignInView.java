@@ -8,10 +8,11 @@ import soapstone.source.Message;
  *
  * @param then     where to go afterwards
  * @param login    as it was typed
+ * @param tablet   several people use the machine
+ * @param step     the secret that says that the password was right, when the code of the second factor is asked for; else empty
  * @param troubles what was wrong with the last try
- * @param code     a code of the second factor is asked for
  */
-public record SignInView(String then, String login, List<Message> troubles, boolean code) {
+public record SignInView(String then, String login, boolean tablet, String step, List<Message> troubles) {
 
     public SignInView {
         troubles = List.copyOf(troubles);

@@ -39,6 +39,11 @@ final class SqlCodes implements Codes {
     }
 
     @Override
+    public int forgetBefore(Instant ends) {
+        return database.in(h -> h.createUpdate("delete from once_code where ends < :ends").bind("ends", ends).execute());
+    }
+
+    @Override
     public void endAll(Purpose purpose) {
         database.run(h -> h.createUpdate("delete from once_code where purpose = :purpose").bind("purpose", purpose.name()).execute());
     }

@@ -118,4 +118,14 @@ final class SqlPeople implements People {
     public void rename(long id, String shown) {
         database.run(h -> h.createUpdate("update person set shown = :shown where id = :id").bind("shown", shown).bind("id", id).execute());
     }
+
+    @Override
+    public void setLanguage(long id, String language) {
+        database.run(h -> h.createUpdate("update person set language = :language where id = :id").bind("language", language).bind("id", id).execute());
+    }
+
+    @Override
+    public boolean isNobodyInCharge() {
+        return database.read(h -> h.createQuery("select count(*) from person where kind <> 'STUDENT'").mapTo(Integer.class).one()) == 0;
+    }
 }

@@ -11,7 +11,9 @@ public interface Codes {
         /** Makes the first instructor. */
         FIRST_RUN,
         /** Sets a new password for one person. */
-        NEW_PASSWORD
+        NEW_PASSWORD,
+        /** Says that a password was right, until the code of the second factor is typed. Never shown to anybody. */
+        SECOND_FACTOR
     }
 
     /** @param hash of the code */
@@ -25,6 +27,9 @@ public interface Codes {
 
     /** Whether a code of that purpose is still good. */
     boolean isOpen(Purpose purpose, Instant now);
+
+    /** Forgets codes that were over before then. */
+    int forgetBefore(Instant ends);
 
     /** Ends all codes of that purpose. */
     void endAll(Purpose purpose);

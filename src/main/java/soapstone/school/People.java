@@ -25,10 +25,18 @@ public interface People {
      */
     Person add(NewPerson fresh, Instant now);
 
-    /** Somebody who gets an account. */
+    /**
+     * Somebody who gets an account.
+     *
+     * @param password encoded; null for somebody who sets one with a code, and cannot sign in before
+     */
     record NewPerson(Person.Kind kind, String shown, String login, String password, boolean mustChange, String language) {}
 
-    /** Sets a password and ends every session of that person but one. */
+    /**
+     * Sets a password and ends every session of that person but one.
+     *
+     * @param encoded null takes the password away: nobody signs in before a new one is set
+     */
     void setPassword(long id, String encoded, boolean mustChange, String exceptToken);
 
     /** The secret of the second factor, or empty when there is none. */
@@ -44,6 +52,11 @@ public interface People {
     void setDisabled(long id, boolean disabled);
 
     void rename(long id, String shown);
+
+    void setLanguage(long id, String language);
+
+    /** Whether nobody has an account that others are made with: no instructor and no keeper, not even a disabled one. */
+    boolean isNobodyInCharge();
 
     /** Says that a login stands for somebody else. */
     final class Taken extends RuntimeException {

@@ -27,6 +27,7 @@ public final class SecretCodes {
         return made.plus(switch (purpose) {
             case FIRST_RUN -> Duration.ofHours(24);
             case NEW_PASSWORD -> Duration.ofMinutes(30);
+            case SECOND_FACTOR -> Duration.ofMinutes(5);
         });
     }
 

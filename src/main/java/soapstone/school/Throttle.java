@@ -2,6 +2,7 @@ package soapstone.school;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Locale;
 
 /**
  * The waits after sign-ins that failed, counted apart by login and by network address. Each wait is twice the one before.
@@ -49,6 +50,11 @@ public enum Throttle {
             throw new IllegalArgumentException("failures are counted from 0, not " + failures);
         }
         return isClosed(failures) ? NEVER : last.plus(wait(failures));
+    }
+
+    /** Under what failures are counted in {@link Throttles}: a hash, because what is typed as a login may be a password by mistake. */
+    public String subject(String of) {
+        return name().toLowerCase(Locale.ROOT) + " " + SessionRule.hash(of);
     }
 
     /** Whether it has to be opened again by an instructor or keeper. */

@@ -26,6 +26,7 @@ final class Assets {
         TYPES.put(DRAWING, "text/css;charset=utf-8");
         TYPES.put("reading.js", "text/javascript;charset=utf-8");
         TYPES.put("live.js", "text/javascript;charset=utf-8");
+        TYPES.put("stay.js", "text/javascript;charset=utf-8");
         TYPES.put("draft.js", "text/javascript;charset=utf-8");
         TYPES.put("icon.svg", "image/svg+xml");
         TYPES.put("b612-regular.woff2", "font/woff2");

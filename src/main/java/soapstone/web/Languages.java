@@ -23,8 +23,18 @@ final class Languages {
         }
     }
 
+    /** The languages that the site speaks. */
+    List<String> all() {
+        return spoken.keySet().stream().sorted().toList();
+    }
+
     Words english() {
         return spoken.get("en");
+    }
+
+    /** The language of somebody's account; English when the site has it no more. */
+    Words named(String language) {
+        return spoken.getOrDefault(language, english());
     }
 
     /** @param accepted the header Accept-Language, as often as it came */

@@ -15,9 +15,11 @@ import org.eclipse.jetty.util.Callback;
 final class PlainErrors extends ErrorHandler {
 
     private final IntFunction<Reply> page;
+    private final SafeHeaders safe;
 
-    PlainErrors(IntFunction<Reply> page) {
+    PlainErrors(IntFunction<Reply> page, SafeHeaders safe) {
         this.page = page;
+        this.safe = safe;
     }
 
     @Override
@@ -38,8 +40,8 @@ final class PlainErrors extends ErrorHandler {
         return ByteBuffer.wrap(reply.body());
     }
 
-    private static void putHeaders(HttpFields.Mutable headers, Reply reply) {
-        SafeHeaders.addTo(headers);
+    private void putHeaders(HttpFields.Mutable headers, Reply reply) {
+        safe.addTo(headers);
         headers.put(HttpHeader.CONTENT_TYPE, reply.type());
         headers.put(HttpHeader.CACHE_CONTROL, reply.cache());
         if (reply.status() == 503) {

@@ -19,6 +19,8 @@ final class Porter {
 
     /** So seldom is it written down that a session was used. */
     private static final Duration SEEN_EVERY = Duration.ofMinutes(1);
+    /** Asks how long the session lasts, without making it longer. */
+    static final String STAY = "/stay";
     private static final Set<String> OWN_FETCHES = Set.of("same-origin", "none");
     static final String FORM_KEY = "form-key";
 
@@ -46,13 +48,14 @@ final class Porter {
         }
         for (Cookie cookie : request.getCookies()) {
             if (cookie.getName().equals(cookie()) && SessionRule.isToken(cookie.getValue())) {
-                return who(SessionRule.hash(cookie.getValue()));
+                boolean looks = request.getMethod().equals("GET") && request.getRequestURI().equals(STAY);
+                return who(SessionRule.hash(cookie.getValue()), !looks);
             }
         }
         return Optional.empty();
     }
 
-    private Optional<SignedIn> who(String token) {
+    private Optional<SignedIn> who(String token, boolean acts) {
         School school = office.orElseThrow().school().get();
         Instant now = office.get().clock().instant();
         Optional<SignedIn> found = school.sessions().find(token);
@@ -60,14 +63,24 @@ final class Porter {
             school.sessions().end(token);
             return Optional.empty();
         }
-        if (found.isPresent() && found.get().seen().plus(SEEN_EVERY).isBefore(now)) {
+        if (acts && found.isPresent() && found.get().seen().plus(SEEN_EVERY).isBefore(now)) {
             school.sessions().seen(token, now);
+            return found.map(s -> new SignedIn(s.person(), s.token(), s.formKey(), s.tablet(), s.begun(), now));
         }
         return found;
     }
 
     Reader reader(Words words, Optional<SignedIn> signedIn) {
-        return new Reader(words, office.isPresent(), signedIn.map(s -> new Reader.Signed(s.person().shown(), Words.key(s.person().kind()), s.formKey())));
+        return new Reader(words, office.isPresent(), signedIn.map(this::signed));
+    }
+
+    private Reader.Signed signed(SignedIn s) {
+        return new Reader.Signed(s.person().shown(), Words.key(s.person().kind()), s.formKey(), left(SessionRule.warns(s)), left(SessionRule.ends(s)), s.tablet());
+    }
+
+    /** Seconds from now. */
+    long left(Instant then) {
+        return Math.max(0, Duration.between(office.orElseThrow().clock().instant(), then).toSeconds());
     }
 
     /**

@@ -14,29 +14,37 @@ import soapstone.page.Page;
  * @param location where to go instead; empty for none
  * @param cookies  for headers Set-Cookie
  * @param file     the name of a file to be kept; empty for a page
+ * @param retry    for the header Retry-After, in seconds; 0 for none
  * @param body     bytes
  */
-record Reply(int status, String type, String cache, String location, List<String> cookies, String file, byte[] body) {
+record Reply(int status, String type, String cache, String location, List<String> cookies, String file, long retry, byte[] body) {
+
+    private static final int TOO_SOON = 429;
 
     Reply(int status, String type, String cache, String location, byte[] body) {
-        this(status, type, cache, location, List.of(), "", body);
+        this(status, type, cache, location, List.of(), "", 0, body);
     }
 
     /** The same with a cookie set. */
     Reply with(String cookie) {
         List<String> more = new ArrayList<>(cookies);
         more.add(cookie);
-        return new Reply(status, type, cache, location, List.copyOf(more), file, body);
+        return new Reply(status, type, cache, location, List.copyOf(more), file, retry, body);
     }
 
     /** The same page with another status. */
     Reply as(int other) {
-        return new Reply(other, type, cache, location, cookies, file, body);
+        return new Reply(other, type, cache, location, cookies, file, retry, body);
+    }
+
+    /** The same for somebody who has to wait. */
+    Reply retryAfter(long seconds) {
+        return new Reply(TOO_SOON, type, cache, location, cookies, file, seconds, body);
     }
 
     /** A file to be kept by whoever asked for it; its name is our own, never what somebody typed. */
     static Reply download(String type, String name, byte[] body) {
-        return new Reply(200, type, SafeHeaders.NO_STORE, "", List.of(), name, body);
+        return new Reply(200, type, SafeHeaders.NO_STORE, "", List.of(), name, 0, body);
     }
 
     static final String HTML = "text/html;charset=utf-8";

@@ -24,12 +24,17 @@ final class Routes {
      * @param who     whom it is for
      * @param changes whether it changes something, so that its form has to carry the session's key
      * @param limit   how much its form may hold
+     * @param pattern of the address, for those who write down where something happened
      * @param action  what to do
      * @param parts   what stands at the names of the pattern
      */
-    record Match(Who who, boolean changes, Fields.Limit limit, Action action, Map<String, String> parts) {}
+    record Match(Who who, boolean changes, Fields.Limit limit, Action action, Map<String, String> parts, String pattern) {}
 
     private record Route(String method, Who who, boolean changes, Fields.Limit limit, List<String> pattern, Action action) {
+
+        String shown() {
+            return "/" + String.join("/", pattern);
+        }
 
         Optional<Map<String, String>> parts(List<String> path) {
             if (path.size() != pattern.size()) {
@@ -87,7 +92,7 @@ final class Routes {
         for (Route route : routes) {
             Optional<Map<String, String>> parts = route.parts(words);
             if (parts.isPresent() && route.method().equals(method.equals("HEAD") ? "GET" : method)) {
-                return new Match(route.who(), route.changes(), route.limit(), route.action(), parts.get());
+                return new Match(route.who(), route.changes(), route.limit(), route.action(), parts.get(), route.shown());
             }
             parts.ifPresent(p -> allow(allowed, route.method()));
         }
@@ -110,13 +115,13 @@ final class Routes {
     /** Each address with whom it is for, for a test that tries each door as everybody. */
     Map<String, Who> doors() {
         Map<String, Who> doors = new LinkedHashMap<>();
-        routes.forEach(r -> doors.put(r.method() + " /" + String.join("/", r.pattern()), r.who()));
+        routes.forEach(r -> doors.put(r.method() + " " + r.shown(), r.who()));
         return doors;
     }
 
     /** Each address with its methods, for a test that walks through all of them. */
     List<String> all() {
-        return routes.stream().map(r -> r.method() + " /" + String.join("/", r.pattern())).toList();
+        return routes.stream().map(r -> r.method() + " " + r.shown()).toList();
     }
 
     private static List<String> split(String path) {

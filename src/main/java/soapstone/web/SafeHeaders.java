@@ -36,13 +36,26 @@ final class SafeHeaders implements HttpConfiguration.Customizer {
     /** Pages and errors are not kept anywhere on the way. */
     static final String NO_STORE = "no-store";
 
+    /** A year; RFC 6797. Said over TLS only, as section 7.2 asks. */
+    private static final HttpField TLS_ONLY = new PreEncodedHttpField("Strict-Transport-Security", "max-age=31536000");
+
+    private final boolean secure;
+
+    /** @param secure whether browsers reach the site over TLS only */
+    SafeHeaders(boolean secure) {
+        this.secure = secure;
+    }
+
     @Override
     public Request customize(Request request, HttpFields.Mutable headers) {
         addTo(headers);
         return request;
     }
 
-    static void addTo(HttpFields.Mutable headers) {
+    void addTo(HttpFields.Mutable headers) {
         FIELDS.forEach(headers::put);
+        if (secure) {
+            headers.put(TLS_ONLY);
+        }
     }
 }

@@ -14,10 +14,13 @@ final class SchoolSite {
         void addTo(Routes routes);
     }
 
-    SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter) {
+    SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter, Languages languages) {
         SecureRandom random = new SecureRandom();
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
+                new StartRoom(office, pages, porter, random),
+                new AccountRoom(office, pages, porter, languages, random),
+                new AccountsRoom(office, pages, random),
                 new ClassRoom(office, pages, random),
                 new AssignmentRoom(office, desk, pages, random),
                 new RosterRoom(office, pages, random),

@@ -6,13 +6,17 @@ import org.eclipse.jetty.ee11.servlet.ServletContextHandler;
 import org.eclipse.jetty.ee11.servlet.ServletHolder;
 import org.eclipse.jetty.http.HttpCompliance;
 import org.eclipse.jetty.http.UriCompliance;
+import org.eclipse.jetty.server.ConnectionFactory;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.server.handler.QoSHandler;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import soapstone.page.Pages;
 
@@ -31,10 +35,12 @@ public final class SiteServer implements AutoCloseable {
 
     private final Server server;
     private final ServerConnector connector;
+    private final Routes routes;
 
-    private SiteServer(Server server, ServerConnector connector) {
+    private SiteServer(Server server, ServerConnector connector, Routes routes) {
         this.server = server;
         this.connector = connector;
+        this.routes = routes;
     }
 
     /**
@@ -53,7 +59,8 @@ public final class SiteServer implements AutoCloseable {
      */
     public static SiteServer start(Settings settings, Desk desk, Optional<SchoolOffice> office) throws IOException {
         Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
-        ServerConnector connector = connector(server, settings);
+        SafeHeaders safe = new SafeHeaders(settings.isSecure() || office.filter(SchoolOffice::secure).isPresent());
+        ServerConnector connector = connector(server, settings, safe);
         connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
@@ -63,15 +70,16 @@ public final class SiteServer implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets.path(), assets.has(Assets.DRAWING));
         TroublePages troubles = new TroublePages(desk, pages);
-        Porter porter = new Porter(office);
-        PlainErrors errors = new PlainErrors(status -> troubles.of(status, porter.reader(languages.english(), Optional.empty())));
+        Optional<SchoolOffice> school = office.map(SchoolOffice::withAuditLogged);
+        Porter porter = new Porter(school);
+        PlainErrors errors = new PlainErrors(status -> troubles.of(status, porter.reader(languages.english(), Optional.empty())), safe);
         server.setErrorHandler(errors);
         Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
-        office.ifPresent(o -> new SchoolSite(o, desk, pages, porter).addTo(routes));
-        server.setHandler(new FormDoor(
-                crowd(settings, context(new SiteServlet(routes, troubles, languages, porter), errors)), settings.whole()));
+        school.ifPresent(o -> new SchoolSite(o, desk, pages, porter, languages).addTo(routes));
+        SiteServlet servlet = new SiteServlet(routes, troubles, languages, porter, new ClientAddress(settings.proxies()), Watch.of(school));
+        server.setHandler(new FormDoor(crowd(settings, context(servlet, errors)), settings.whole()));
         begin(server);
-        return new SiteServer(server, connector);
+        return new SiteServer(server, connector, routes);
     }
 
     private static void begin(Server server) throws IOException {
@@ -93,7 +101,7 @@ public final class SiteServer implements AutoCloseable {
         }
     }
 
-    private static ServerConnector connector(Server server, Settings settings) {
+    private static ServerConnector connector(Server server, Settings settings, SafeHeaders safe) {
         HttpConfiguration http = new HttpConfiguration();
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
@@ -103,13 +111,27 @@ public final class SiteServer implements AutoCloseable {
         http.setHttpCompliance(HttpCompliance.RFC9110);
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setIdleTimeout(settings.idle().toMillis());
-        http.addCustomizer(new SafeHeaders());
-        ServerConnector connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http));
+        http.addCustomizer(safe);
+        ServerConnector connector = new ServerConnector(server, 1, 1, factories(settings, http));
         connector.setHost(settings.host().isEmpty() ? null : settings.host());
         connector.setPort(settings.port());
         connector.setIdleTimeout(settings.idle().toMillis());
         connector.setAcceptQueueSize(256);
         return connector;
+    }
+
+    private static ConnectionFactory[] factories(Settings settings, HttpConfiguration http) {
+        HttpConnectionFactory plain = new HttpConnectionFactory(http);
+        if (settings.certificate().isEmpty()) {
+            return new ConnectionFactory[] {plain};
+        }
+        SslContextFactory.Server ssl = new SslContextFactory.Server();
+        ssl.setKeyStore(settings.certificate().get().keys());
+        ssl.setKeyStorePassword(settings.certificate().get().password());
+        ssl.setIncludeProtocols("TLSv1.3", "TLSv1.2");
+        // A school's machine has several names, and none at all on the day it is set up.
+        http.addCustomizer(new SecureRequestCustomizer(false));
+        return new ConnectionFactory[] {new SslConnectionFactory(ssl, plain.getProtocol()), plain};
     }
 
     private static QoSHandler crowd(Settings settings, Handler next) {
@@ -125,6 +147,11 @@ public final class SiteServer implements AutoCloseable {
         context.setErrorHandler(errors);
         context.addServlet(new ServletHolder(servlet), "/");
         return context;
+    }
+
+    /** All its addresses, for the tests that try each door. */
+    Routes routes() {
+        return routes;
     }
 
     /** The port that it listens on. */

@@ -7,8 +7,11 @@ import java.io.IOException;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Pattern;
 import soapstone.page.Reader;
 import soapstone.page.Words;
@@ -20,36 +23,63 @@ final class SiteServlet extends HttpServlet {
     private static final long serialVersionUID = 1L;
 
     private static final Pattern PATH = Pattern.compile("(/[A-Za-z0-9_-][A-Za-z0-9_.-]*)+|/");
+    private static final String PATTERN = "soapstone.pattern";
+    private static final int FORBIDDEN = 403;
+    private static final int NOT_FOUND = 404;
+    /** What somebody with a password from a slip can do before there is an own one. */
+    private static final Set<String> BEFORE_A_PASSWORD = Set.of(AccountRoom.PASSWORD, "/sign-out", Porter.STAY);
     private static final String FORM = "application/x-www-form-urlencoded";
 
     private final transient Routes routes;
     private final transient TroublePages troubles;
     private final transient Languages languages;
     private final transient Porter porter;
+    private final transient ClientAddress clients;
+    private final transient Watch watch;
 
-    SiteServlet(Routes routes, TroublePages troubles, Languages languages, Porter porter) {
+    SiteServlet(Routes routes, TroublePages troubles, Languages languages, Porter porter, ClientAddress clients, Watch watch) {
         this.routes = routes;
         this.porter = porter;
         this.troubles = troubles;
         this.languages = languages;
+        this.clients = clients;
+        this.watch = watch;
     }
 
     @Override
     protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
         Words words = languages.of(Collections.list(request.getHeaders("Accept-Language")));
         Reader reader = porter.reader(words, Optional.empty());
+        Optional<SignedIn> who = Optional.empty();
         Reply reply;
         try {
-            Optional<SignedIn> who = porter.who(request);
-            reader = porter.reader(words, who);
+            who = porter.who(request);
+            reader = porter.reader(who.map(s -> languages.named(s.person().language())).orElse(words), who);
             reply = reply(request, reader, who);
-        } catch (RuntimeException | StackOverflowError e) {
-            if (e instanceof Trouble trouble && !trouble.allow().isEmpty()) {
+        } catch (Trouble trouble) {
+            if (!trouble.allow().isEmpty()) {
                 response.setHeader("Allow", trouble.allow());
             }
+            if (trouble.status() == FORBIDDEN) {
+                watch.refused(FORBIDDEN, clients.of(request), person(who), request.getMethod(), pattern(request));
+            }
+            reply = troubles.of(trouble, request.getRequestURI(), reader);
+        } catch (Desk.NoDraw e) {
             reply = troubles.of(e, request.getRequestURI(), reader);
+        } catch (RuntimeException | StackOverflowError e) {
+            String reference = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
+            watch.broke(reference, e, pattern(request));
+            reply = troubles.broken(reader, reference);
         }
         send(response, reply);
+    }
+
+    private static Optional<Long> person(Optional<SignedIn> who) {
+        return who.map(s -> s.person().id());
+    }
+
+    private static String pattern(HttpServletRequest request) {
+        return String.valueOf(request.getAttribute(PATTERN));
     }
 
     private Reply reply(HttpServletRequest request, Reader reader, Optional<SignedIn> who) {
@@ -61,6 +91,7 @@ final class SiteServlet extends HttpServlet {
             throw Trouble.of(404);
         }
         Routes.Match match = routes.find(request.getMethod(), path);
+        request.setAttribute(PATTERN, match.pattern());
         Fields query = Fields.parse(request.getQueryString());
         boolean post = request.getMethod().equals("POST");
         if (post) {
@@ -69,11 +100,14 @@ final class SiteServlet extends HttpServlet {
         if (!match.who().lets(who)) {
             return turnedAway(request, path, who);
         }
+        if (match.who() != Who.ANYONE && who.orElseThrow().person().mustChange() && !BEFORE_A_PASSWORD.contains(match.pattern())) {
+            return Reply.goTo(AccountRoom.PASSWORD);
+        }
         Fields form = post ? form(request, match.limit()) : Fields.parse(null);
         if (match.changes()) {
             Porter.checkKey(who, form);
         }
-        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, reader, new Visit.Caller(who, request.getRemoteAddr(), path, request.getServerName() + port(request))));
+        return match.action().apply(new Visit(Map.copyOf(match.parts()), query, form, reader, new Visit.Caller(who, clients.of(request), path, request.getServerName() + port(request))));
     }
 
     /** As it stands in an address: nothing where it is the usual one. */
@@ -85,7 +119,8 @@ final class SiteServlet extends HttpServlet {
     /** A guest may sign in and goes on from there; anybody else is not told what is here. */
     private Reply turnedAway(HttpServletRequest request, String path, Optional<SignedIn> who) {
         if (who.isPresent()) {
-            throw Trouble.of(404);
+            watch.refused(NOT_FOUND, clients.of(request), person(who), request.getMethod(), pattern(request));
+            throw Trouble.of(NOT_FOUND);
         }
         boolean page = !request.getMethod().equals("POST") || routes.hasPage(path);
         String then = page ? "?then=" + URLEncoder.encode(path, StandardCharsets.UTF_8) : "";
@@ -115,6 +150,9 @@ final class SiteServlet extends HttpServlet {
         }
         if (!reply.file().isEmpty()) {
             response.setHeader("Content-Disposition", "attachment; filename=\"" + reply.file() + "\"");
+        }
+        if (reply.retry() > 0) {
+            response.setHeader("Retry-After", String.valueOf(reply.retry()));
         }
         for (String cookie : reply.cookies()) {
             response.addHeader("Set-Cookie", cookie);

@@ -31,6 +31,11 @@ final class TroublePages {
         return page(reader, BROKEN, List.of(Trouble.usual(BROKEN)), path);
     }
 
+    /** A fault of our own: nothing of it but a reference, under which the log has the rest. */
+    Reply broken(Reader reader, String reference) {
+        return page(reader, BROKEN, List.of(Trouble.usual(BROKEN), Message.of("trouble.reference", reference)), "");
+    }
+
     /** For a status that was found before a page of ours was asked. */
     Reply of(int status, Reader reader) {
         int known = reader.words().has("trouble." + status) ? status : status < BROKEN ? 400 : BROKEN;

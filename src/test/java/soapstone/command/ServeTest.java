@@ -25,6 +25,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -41,11 +42,14 @@ class ServeTest {
 
     @Test
     @Timeout(60)
-    void printsOneLineWithTheAddressAndServes() throws Exception {
+    void printsTheAddressAndACodeForTheFirstAccountAndServes() throws Exception {
         ExecutorService one = Executors.newSingleThreadExecutor();
         try (PipedInputStream printed = new PipedInputStream(); PrintStream out = new PrintStream(new PipedOutputStream(printed), true, StandardCharsets.UTF_8)) {
             Future<Integer> serving = one.submit(() -> Soapstone.run(out, out, "serve", "--port", "0", "--bank", Shell.SMALL.toString(), "--data", folder.resolve("kept").toString()));
-            String line = new BufferedReader(new InputStreamReader(printed, StandardCharsets.UTF_8)).readLine();
+            BufferedReader lines = new BufferedReader(new InputStreamReader(printed, StandardCharsets.UTF_8));
+            String line = lines.readLine();
+            String first = lines.readLine();
+            assertThat(first).matches("Nobody is in charge .* at " + Pattern.quote(line.substring(line.indexOf("http"))) + "start within 24 hours, with the code (?:[0-9A-Z]{4}-){3}[0-9A-Z]{4}");
             assertThat(line).matches("Soapstone is at http://127\\.0\\.0\\.1:\\d+/");
             HttpResponse<String> page = HttpClient.newHttpClient().send(
                     HttpRequest.newBuilder(URI.create(line.substring(line.indexOf("http")))).build(), HttpResponse.BodyHandlers.ofString());
@@ -54,7 +58,7 @@ class ServeTest {
             assertThat(folder.resolve("kept")).isDirectoryContaining("glob:**school.mv.db");
             one.shutdownNow();
             assertThat(serving.get(20, TimeUnit.SECONDS)).isZero();
-            assertThat(printed.available()).isZero();
+            assertThat(lines.ready()).isFalse();
         } finally {
             one.shutdownNow();
         }

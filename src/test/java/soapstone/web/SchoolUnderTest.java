@@ -1,14 +1,20 @@
 package soapstone.web;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.HtmlForm;
 import org.htmlunit.html.HtmlPage;
+import soapstone.files.SecurityLog;
 import soapstone.record.Database;
 import soapstone.record.Databases;
 import soapstone.record.SqlSchool;
@@ -35,20 +41,40 @@ public final class SchoolUnderTest implements AutoCloseable {
     private Instant now = Instant.parse("2027-03-16T07:00:00Z");
     public final School school;
 
-    private SchoolUnderTest(Database database, Desk desk, boolean secure) throws IOException {
+    private final ByteArrayOutputStream log = new ByteArrayOutputStream();
+
+    private SchoolUnderTest(Database database, Desk desk, boolean secure, Settings settings) throws IOException {
         this.database = database;
         this.school = SqlSchool.of(database);
-        this.server = SiteServer.start(Settings.on(0), desk, Optional.of(new SchoolOffice(() -> school, () -> now, secure)));
+        SecurityLog written = SecurityLog.to(new PrintStream(log, true, StandardCharsets.UTF_8));
+        this.server = SiteServer.start(settings, desk, Optional.of(new SchoolOffice(() -> school, () -> now, secure, written)));
     }
 
     /** On the embedded database. */
     public static SchoolUnderTest start(Desk desk) throws IOException {
-        return new SchoolUnderTest(Databases.h2(), desk, false);
+        return new SchoolUnderTest(Databases.h2(), desk, false, Settings.on(0));
     }
 
     /** On a given database. */
     public static SchoolUnderTest start(Desk desk, Database database, boolean secure) throws IOException {
-        return new SchoolUnderTest(database, desk, secure);
+        return new SchoolUnderTest(database, desk, secure, Settings.on(0));
+    }
+
+    /** Served in some other way. */
+    static SchoolUnderTest start(Desk desk, Settings settings) throws IOException {
+        return new SchoolUnderTest(Databases.h2(), desk, settings.isSecure(), settings);
+    }
+
+    /** Every address with whom it is for. */
+    public Map<String, String> doors() {
+        Map<String, String> doors = new LinkedHashMap<>();
+        server.routes().doors().forEach((door, who) -> doors.put(door, who.name()));
+        return doors;
+    }
+
+    /** What stands in the security log. */
+    public String log() {
+        return log.toString(StandardCharsets.UTF_8);
     }
 
     public Instant now() {
