@@ -26,10 +26,15 @@ final class SchoolOptions {
             throw Refusal.usage("There is no school in '" + data + "'.");
         }
         try {
-            return url == null ? Database.inFolder(data) : Database.at(url, of("SOAPSTONE_DATABASE_USER"), of("SOAPSTONE_DATABASE_PASSWORD"));
+            return url == null ? Database.inFolder(data) : at(url);
         } catch (Database.Unusable e) {
             throw Refusal.failed(e.getMessage());
         }
+    }
+
+    /** PostgreSQL at an address, as the user that the environment names. */
+    static Database at(String url) {
+        return Database.at(url, of("SOAPSTONE_DATABASE_USER"), of("SOAPSTONE_DATABASE_PASSWORD"));
     }
 
     /** The passphrase of backups; empty for none. */

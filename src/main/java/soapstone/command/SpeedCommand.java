@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import soapstone.desk.Library;
+import soapstone.record.Database;
 import soapstone.speed.Speed;
 
 /** Measures how fast marking, pages and starting are on this machine. */
@@ -29,13 +30,26 @@ final class SpeedCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print JSON instead of text.")
     private boolean json;
 
+    @Option(names = "--database", paramLabel = "URL", description = "An empty PostgreSQL database, to measure handing in on it too; it is filled. User and password are "
+            + "taken from the environment: SOAPSTONE_DATABASE_USER and SOAPSTONE_DATABASE_PASSWORD.")
+    private String url;
+
+    private Speed measure(Library library) throws Exception {
+        if (url == null) {
+            return Speed.measure(library, bank.asOptions(), seconds, null);
+        }
+        try (Database other = SchoolOptions.at(url)) {
+            return Speed.measure(library, bank.asOptions(), seconds, other);
+        }
+    }
+
     @Override
     public Integer call() throws Exception {
         if (!(seconds > 0 && seconds <= MOST_SECONDS)) {
             throw Refusal.usage("Seconds are from 1 to " + (int) MOST_SECONDS + ", not " + seconds + ".");
         }
         Library library = bank.goodLibrary();
-        Speed speed = Speed.measure(library, bank.asOptions(), seconds);
+        Speed speed = measure(library);
         PrintWriter out = spec.commandLine().getOut();
         if (json) {
             Json.print(out, SpeedTold.json(speed));

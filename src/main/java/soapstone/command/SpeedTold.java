@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import soapstone.speed.KeepingSpeed;
 import soapstone.speed.MarkingSpeed;
 import soapstone.speed.PageSpeed;
 import soapstone.speed.SmallHeap;
@@ -31,6 +32,8 @@ final class SpeedTold {
         start(speed.start(), lines);
         lines.add("");
         heap(speed.heap(), lines);
+        lines.add("");
+        speed.keeping().forEach(k -> keeping(k, lines));
         return lines;
     }
 
@@ -64,6 +67,16 @@ final class SpeedTold {
                 + h.megabytes().map(m -> "; the whole process had at most " + m + " MB").orElse("") + ".");
     }
 
+    private static void keeping(KeepingSpeed k, List<String> lines) {
+        lines.add("Handing in on " + k.database() + ", receipts for each durable raw row of the same " + k.bytes() + " characters:");
+        lines.add("    one at a time: " + kept(k.alone()));
+        lines.add("    sixteen at once: " + kept(k.crowd()));
+    }
+
+    private static String kept(KeepingSpeed.Turns t) {
+        return spread(t.ratio(), 2) + " (" + spread(t.handed(), 0) + " a second against " + spread(t.raw(), 0) + ")";
+    }
+
     private static String spread(Spread s, int places) {
         String format = "%." + places + "f (%." + places + "f to %." + places + "f)";
         return String.format(Locale.ROOT, format, s.median(), s.low(), s.high());
@@ -87,6 +100,14 @@ final class SpeedTold {
         heap.put("pages", speed.heap().pages());
         heap.put("good", speed.heap().good());
         speed.heap().megabytes().ifPresent(m -> heap.put("processMegabytes", m));
+        ArrayNode keeping = data.putArray("keeping");
+        for (KeepingSpeed k : speed.keeping()) {
+            ObjectNode one = keeping.addObject().put("database", k.database()).put("characters", k.bytes());
+            one.putObject("alone").<ObjectNode>set("ratio", json(k.alone().ratio())).<ObjectNode>set("handedInASecond", json(k.alone().handed()))
+                    .set("rawASecond", json(k.alone().raw()));
+            one.putObject("crowd").<ObjectNode>set("ratio", json(k.crowd().ratio())).<ObjectNode>set("handedInASecond", json(k.crowd().handed()))
+                    .set("rawASecond", json(k.crowd().raw()));
+        }
         return data;
     }
 
