@@ -73,6 +73,17 @@ class ServeTest {
     }
 
     @Test
+    void httpsComesFromOnePlaceOnly() {
+        Shell.Result both = Shell.small("serve", "--port", "0", "--behind-tls", "--certificate", "site.p12");
+        assertThat(both.code()).isEqualTo(2);
+        assertThat(both.err()).contains("take --behind-tls, with or without --proxy, or --certificate");
+        assertThat(Shell.small("serve", "--port", "0", "--proxy", "192.0.2.1").code()).isEqualTo(2);
+        Shell.Result none = Shell.small("serve", "--port", "0", "--certificate", folder.resolve("none.p12").toString());
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.err()).contains("cannot be opened; name a PKCS #12 file").doesNotContain("Exception");
+    }
+
+    @Test
     void aPortThatIsTaken() throws IOException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
             Shell.Result result = Shell.small("serve", "--port", String.valueOf(taken.getLocalPort()));

@@ -80,13 +80,22 @@ public final class PlainHttp {
     }
 
     public HttpResponse<String> send(String method, String path, String body) throws Exception {
+        return send(method, "application/x-www-form-urlencoded", path, body);
+    }
+
+    /** A form of another content type. */
+    public HttpResponse<String> sendAs(String type, String path, String body) throws Exception {
+        return send("POST", type, path, body);
+    }
+
+    private HttpResponse<String> send(String method, String type, String path, String body) throws Exception {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(site.address(path)));
         headers.forEach(request::header);
         if (!cookie.isEmpty()) {
             request.header("Cookie", cookie);
         }
         if (method.equals("POST")) {
-            request.header("Content-Type", "application/x-www-form-urlencoded");
+            request.header("Content-Type", type);
         }
         request.method(method, body.isEmpty() && !method.equals("POST") ? HttpRequest.BodyPublishers.noBody() : HttpRequest.BodyPublishers.ofString(body));
         HttpResponse<String> answer = HTTP.send(request.build(), HttpResponse.BodyHandlers.ofString());
