@@ -14,6 +14,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -71,7 +72,8 @@ final class ViewWrapper implements ObjectWrapper {
             return new SimpleSequence(many, this);
         }
         if (value instanceof Map<?, ?> map) {
-            return new SimpleHash(map, this);
+            // In the order that the view has them: faults stand as the fields do.
+            return new SimpleHash(new LinkedHashMap<>(map), this);
         }
         throw new TemplateModelException("not for templates: " + value.getClass().getName());
     }

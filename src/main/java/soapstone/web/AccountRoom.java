@@ -100,11 +100,11 @@ final class AccountRoom implements SchoolSite.Room {
     private Reply setPassword(Visit v) {
         FilledForm form = new FilledForm(v.form());
         Person person = v.person();
+        Optional<Guard.Wait> wait = checkCurrent(v, form);
         String fresh = NewSecret.take(form, v.form(), person, NewSecret.around(school(), person));
         if (form.isGood() && fresh.equals(v.form().text(CURRENT))) {
             form.fault(NewSecret.FRESH, Message.of("account.same-password"));
         }
-        Optional<Guard.Wait> wait = checkCurrent(v, form);
         if (!form.isGood()) {
             return waiting(password(v, form.view()), wait);
         }

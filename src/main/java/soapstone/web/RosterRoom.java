@@ -23,6 +23,7 @@ import soapstone.school.RosterFault;
 import soapstone.school.RosterReader;
 import soapstone.school.RosterRules;
 import soapstone.school.SchoolClass;
+import soapstone.school.Throttle;
 import soapstone.school.SessionRule;
 import soapstone.source.Message;
 
@@ -224,6 +225,8 @@ final class RosterRoom implements SchoolSite.Room {
         }
         String phrase = Passphrases.draw(random);
         own.school().people().setPassword(member.person().id(), PasswordHash.hash(Passphrases.plain(phrase)), false, "");
+        // Whoever has forgotten a passphrase has tried too often, and need not wait with the new one.
+        own.school().throttles().reset(Throttle.LOGIN.subject(member.person().login()));
         own.note(v, "member.new-slip", Optional.of(member.person().id()), in, "");
         return slips(v, in, List.of(new SlipsView.Slip(member.seat(), member.person().shown(), member.person().login(), phrase)));
     }

@@ -77,10 +77,10 @@ final class StartRoom implements SchoolSite.Room {
 
     private Reply begin(Visit v) {
         FilledForm form = new FilledForm(v.form());
+        String code = form.wanted("code", LONGEST_NAME);
         String school = form.wanted("school", LONGEST_SCHOOL);
         Person fresh = FreshPerson.read(form, Person.Kind.INSTRUCTOR, school().people(), now());
         String password = NewSecret.take(form, v.form(), fresh, List.of(school));
-        String code = form.wanted("code", LONGEST_NAME);
         // The code is used up when all else is right, so that a fault elsewhere does not cost it.
         Optional<Guard.Wait> wait = guard.enter(v.caller().address());
         wait.ifPresent(w -> form.fault("code", w.says(v.reader().words().language())));

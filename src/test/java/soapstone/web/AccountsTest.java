@@ -93,6 +93,7 @@ class AccountsTest {
         assertThat(hand.status()).isEqualTo(422);
         assertThat(hand.fault("login")).contains("without gaps");
         assertThat(hand.fault("fresh")).contains("15 or more");
+        assertThat(hand.text()).containsSubsequence("Login: Write 2 to 60", "New password: This password has 5 signs");
         assertThat(hand.typed("school")).isEqualTo("Tamarack Valley Technical Center");
         assertThat(hand.typed("fresh")).isEmpty();
         fillStart(CODE);
