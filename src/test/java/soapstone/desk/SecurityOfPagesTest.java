@@ -96,7 +96,7 @@ class SecurityOfPagesTest {
     private String filled(String pattern) {
         return pattern.replace("{class}", String.valueOf(own.in.id())).replace("{assignment}", String.valueOf(week.id()))
                 .replace("{person}", String.valueOf(own.ada.person().id())).replace("{sheet}", String.valueOf(sheet.id())).replace("{place}", "1")
-                .replace("{attempt}", String.valueOf(attempt)).replace("{unit}", "spacing").replace("{id}", "bolt-holes").replace("{name}", "gauge").replace("{hash}", "x");
+                .replace("{attempt}", String.valueOf(attempt)).replace("{unit}", "spacing").replace("{id}", "bolt-holes").replace("{name}", "gauge").replaceAll("\\{[a-z-]+}", "1");
     }
 
     private record Door(String method, String path, String who, String pattern) {}
