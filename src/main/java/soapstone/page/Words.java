@@ -7,13 +7,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import soapstone.source.Message;
 
 /**
@@ -36,14 +36,11 @@ public final class Words {
     private final String language;
     private final Map<String, String> sentences;
     /** The same, with what belongs together held together: most sentences have no places, and are said as they are. */
-    private final Map<String, String> kept;
+    private final Map<String, String> kept = new ConcurrentHashMap<>();
 
     private Words(String language, Map<String, String> sentences) {
         this.language = language;
         this.sentences = Map.copyOf(sentences);
-        Map<String, String> held = new HashMap<>();
-        sentences.forEach((key, sentence) -> held.put(key, Shop.keepTogether(sentence)));
-        this.kept = Map.copyOf(held);
     }
 
     /** How the keys of sentences spell a word of the view models: {@code metric}. */
@@ -112,7 +109,8 @@ public final class Words {
 
     /** A sentence without places, on a page; the key itself when there is none. */
     String kept(String key) {
-        return kept.getOrDefault(key, key);
+        String sentence = sentences.get(key);
+        return sentence == null ? key : kept.computeIfAbsent(key, k -> Shop.keepTogether(sentence));
     }
 
     /** What is put in may name a sentence itself: {@code @dimension.length}. Anything else is put in as it is. */
