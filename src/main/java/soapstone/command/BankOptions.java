@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Option;
 import soapstone.bank.Bank;
 import soapstone.bank.BankFiles;
@@ -31,6 +32,12 @@ final class BankOptions {
     private Path lessons;
 
     private Bank read;
+    private Optional<CompletableFuture<Library.Result>> ahead = Optional.empty();
+
+    /** Takes what is being read already of bank and lessons that come with the program. */
+    void ahead(Optional<CompletableFuture<Library.Result>> reading) {
+        ahead = reading;
+    }
 
     /** Takes a folder that was given in another way; lessons that lie beside it belong to it. */
     void bank(Path folder) {
@@ -83,6 +90,9 @@ final class BankOptions {
     Library.Result library() {
         if (!hasLessons()) {
             throw Refusal.usage("The lessons that belong to the bank " + bank + " are not beside it; name their folder with --lessons DIR.");
+        }
+        if (ahead.isPresent() && folders().isEmpty()) {
+            return ahead.get().join();
         }
         try {
             return Library.read(bank, lessonFolder());

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -75,6 +76,12 @@ final class Serve implements Callable<Integer> {
     private Path certificate;
 
     private final CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
+    private final Optional<CompletableFuture<Library.Result>> ahead;
+
+    /** @param ahead the bank that comes with the program, which is being read already */
+    Serve(Optional<CompletableFuture<Library.Result>> ahead) {
+        this.ahead = ahead;
+    }
 
     @Override
     public Integer call() throws Exception {
@@ -140,6 +147,7 @@ final class Serve implements Callable<Integer> {
                 () -> SiteServer.start(settings, new EngineDesk(() -> library.join().get()), school.office(settings.isSecure())));
         new Thread(starting, "start").start();
         try {
+            bank.ahead(ahead);
             library.complete(LiveLibrary.of(bank, spec.commandLine().getErr()));
         } catch (RuntimeException e) {
             library.completeExceptionally(e);

@@ -1,13 +1,17 @@
 package soapstone.command;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,6 +19,7 @@ import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import soapstone.desk.Library;
 import soapstone.source.Near;
 
 /**
@@ -27,11 +32,13 @@ import soapstone.source.Near;
         exitCodeList = {"0:all is well", "1:something was found wrong", "2:wrong usage, or a name that is not known"})
 public final class Soapstone implements Runnable {
 
+    private static final String SERVE = "serve";
+
     /** In the order in which the help lists them. */
     private static final Map<String, Supplier<Object>> COMMANDS = new LinkedHashMap<>();
 
     static {
-        COMMANDS.put("serve", Serve::new);
+        COMMANDS.put(SERVE, () -> new Serve(Optional.empty()));
         COMMANDS.put("check", Check::new);
         COMMANDS.put("draw", Draw::new);
         COMMANDS.put("mark", Mark::new);
@@ -54,7 +61,7 @@ public final class Soapstone implements Runnable {
      * @return 0 when all is well, 1 when something was found wrong, 2 for wrong usage
      */
     public static int run(PrintStream out, PrintStream err, String... args) {
-        CommandLine line = line(args.length > 0 ? args[0] : "");
+        CommandLine line = line(args);
         line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         line.setExpandAtFiles(false);
@@ -67,15 +74,29 @@ public final class Soapstone implements Runnable {
     }
 
     /** Only the command that is asked for is set up: each costs a start some hundredths of a second. Whoever asks otherwise gets all. */
-    private static CommandLine line(String asked) {
+    private static CommandLine line(String... args) {
+        String asked = args.length > 0 ? args[0] : "";
+        Object serve = asked.equals(SERVE) ? new Serve(ahead(args)) : null;
         CommandLine line = new CommandLine(new Soapstone());
         boolean one = COMMANDS.containsKey(asked) && !asked.equals("help");
         COMMANDS.forEach((name, command) -> {
             if (!one || name.equals(asked)) {
-                line.addSubcommand(name, command.get());
+                line.addSubcommand(name, serve == null ? command.get() : serve);
             }
         });
         return line;
+    }
+
+    /** The bank that comes with the program is read while the options are; not where another one is named. */
+    private static Optional<CompletableFuture<Library.Result>> ahead(String... args) {
+        boolean other = Arrays.stream(args).anyMatch(a -> a.startsWith("--bank") || a.startsWith("--lessons") || a.startsWith("-h") || a.startsWith("--help"));
+        return other ? Optional.empty() : Optional.of(CompletableFuture.supplyAsync(() -> {
+            try {
+                return Library.read(null, null);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }));
     }
 
     private static int wrongUsage(ParameterException problem, String[] args) {
