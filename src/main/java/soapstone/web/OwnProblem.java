@@ -20,7 +20,7 @@ record OwnProblem(OwnSheet own, Problem problem) {
     }
 
     String path() {
-        return "/work/" + own.sheet().id() + "/" + place();
+        return "/sheets/" + own.sheet().id() + "/" + place();
     }
 
     WorkDesk.Piece piece(School school) {

@@ -30,8 +30,8 @@ final class OwnRecordRoom implements SchoolSite.Room {
 
     @Override
     public void addTo(Routes routes) {
-        routes.get(Who.STUDENT, "/work/record", v -> record(v, FormView.of(Map.of())))
-                .post(Who.STUDENT, "/work/record", this::ask);
+        routes.get(Who.STUDENT, "/sheets/record", v -> record(v, FormView.of(Map.of())))
+                .post(Who.STUDENT, "/sheets/record", this::ask);
     }
 
     /** Classes in which the student has or had a place; asking for one gives no record yet. */
@@ -68,6 +68,6 @@ final class OwnRecordRoom implements SchoolSite.Room {
         }
         own.school().notes().ask(v.person().id(), in.orElseThrow().id(), asks, own.now());
         own.note(v, "correction.asked", Optional.of(v.person().id()), in.get(), "");
-        return Reply.goTo("/work/record");
+        return Reply.goTo("/sheets/record");
     }
 }

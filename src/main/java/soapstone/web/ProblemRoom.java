@@ -58,13 +58,13 @@ final class ProblemRoom implements SchoolSite.Room {
 
     @Override
     public void addTo(Routes routes) {
-        routes.get(Who.STUDENT, "/work/{sheet}/{place}", this::problem)
-                .post(Who.STUDENT, "/work/{sheet}/{place}", this::keep)
-                .post(Who.STUDENT, "/work/{sheet}/{place}/draft", this::keepByScript)
-                .get(Who.STUDENT, "/work/{sheet}/{place}/review", this::review)
-                .post(Who.STUDENT, "/work/{sheet}/{place}/review", this::handIn)
-                .post(Who.STUDENT, "/work/{sheet}/{place}/again", this::again)
-                .get(Who.STUDENT, "/work/{sheet}/{place}/tries/{attempt}", this::attempt);
+        routes.get(Who.STUDENT, "/sheets/{sheet}/{place}", this::problem)
+                .post(Who.STUDENT, "/sheets/{sheet}/{place}", this::keep)
+                .post(Who.STUDENT, "/sheets/{sheet}/{place}/draft", this::keepByScript)
+                .get(Who.STUDENT, "/sheets/{sheet}/{place}/review", this::review)
+                .post(Who.STUDENT, "/sheets/{sheet}/{place}/review", this::handIn)
+                .post(Who.STUDENT, "/sheets/{sheet}/{place}/again", this::again)
+                .get(Who.STUDENT, "/sheets/{sheet}/{place}/tries/{attempt}", this::attempt);
     }
 
     private School school() {
@@ -112,7 +112,7 @@ final class ProblemRoom implements SchoolSite.Room {
     }
 
     private Reply refused(Visit v, OwnProblem at, Message says) {
-        WorkRefusedView view = new WorkRefusedView(views(v).head(at.own()), says, "/work/" + at.own().sheet().id());
+        WorkRefusedView view = new WorkRefusedView(views(v).head(at.own()), says, "/sheets/" + at.own().sheet().id());
         return Reply.page(pages.show(v.reader(), "work-refused", view)).as(CONFLICT);
     }
 

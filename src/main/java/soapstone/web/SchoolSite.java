@@ -28,7 +28,7 @@ final class SchoolSite {
                 new CompetencyListRoom(office, desk, pages),
                 new CompetencyRoom(office, desk, pages),
                 new StudentDataRoom(office, desk, pages),
-                // Before whatever takes /work/{sheet}: the first address that fits is taken.
+                // Before whatever takes /sheets/{sheet}: the first address that fits is taken.
                 new OwnRecordRoom(office, desk, pages),
                 new AuditRoom(office, pages),
                 new RetentionRoom(office, pages),

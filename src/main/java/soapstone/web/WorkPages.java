@@ -49,7 +49,7 @@ record WorkPages(WorkDesk desk, Words words, Instant now) {
     }
 
     WorkHead head(OwnSheet own) {
-        return head(own.terms(), own.sheet().number(), "/work/" + own.sheet().id());
+        return head(own.terms(), own.sheet().number(), "/sheets/" + own.sheet().id());
     }
 
     /** Why nothing is taken; empty when something is. */
@@ -80,7 +80,7 @@ record WorkPages(WorkDesk desk, Words words, Instant now) {
 
     private WorkSheetView.Row row(OwnSheet own, Problem problem) {
         Optional<Message> points = own.isTried(problem.place()) ? points(own, problem.place()) : Optional.empty();
-        return new WorkSheetView.Row(problem.place(), desk.exercise(problem.exercise()).title(), "/work/" + own.sheet().id() + "/" + problem.place(),
+        return new WorkSheetView.Row(problem.place(), desk.exercise(problem.exercise()).title(), "/sheets/" + own.sheet().id() + "/" + problem.place(),
                 own.isTried(problem.place()) ? left(own, problem.place(), "work.handed-left") : Message.of("work.not-handed"), points);
     }
 
@@ -121,7 +121,7 @@ record WorkPages(WorkDesk desk, Words words, Instant now) {
     WorkPlace place(OwnProblem at, Optional<SheetView> sheet, boolean stale) {
         OwnSheet own = at.own();
         int of = own.sheet().problems().size();
-        String next = at.place() < of ? "/work/" + own.sheet().id() + "/" + (at.place() + 1) : "/work/" + own.sheet().id();
+        String next = at.place() < of ? "/sheets/" + own.sheet().id() + "/" + (at.place() + 1) : "/sheets/" + own.sheet().id();
         String number = words.say("work.place-of", List.of(String.valueOf(at.place()), String.valueOf(of)));
         List<BlockCell> cells = sheet.map(s -> BlockCell.of(words, s, head(own), number)).orElse(List.of());
         boolean again = own.canTakeOthers(at.place(), now) || stale && own.terms().door(now).takes();

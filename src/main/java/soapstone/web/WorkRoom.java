@@ -51,10 +51,10 @@ final class WorkRoom implements SchoolSite.Room {
     @Override
     public void addTo(Routes routes) {
         routes.get(Who.STUDENT, "/work", this::list)
-                .get(Who.STUDENT, "/work/history", this::history)
-                .get(Who.STUDENT, "/work/open/{assignment}", this::opening)
-                .post(Who.STUDENT, "/work/open/{assignment}", this::open)
-                .get(Who.STUDENT, "/work/{sheet}", this::sheet);
+                .get(Who.STUDENT, "/sheets/history", this::history)
+                .get(Who.STUDENT, "/sheets/open/{assignment}", this::opening)
+                .post(Who.STUDENT, "/sheets/open/{assignment}", this::open)
+                .get(Who.STUDENT, "/sheets/{sheet}", this::sheet);
         problems.addTo(routes);
     }
 
@@ -105,14 +105,14 @@ final class WorkRoom implements SchoolSite.Room {
         String title = terms.assignment().title();
         boolean begins = terms.door(views.now()) == Terms.Door.NOT_YET;
         if (sheet.isEmpty()) {
-            String path = begins ? "" : "/work/open/" + terms.assignment().id();
+            String path = begins ? "" : "/sheets/open/" + terms.assignment().id();
             Message state = views.refusal(terms).orElse(Message.of(terms.isExcused() ? "work.excused" : "work.not-begun"));
             return new WorkView.Item(title, path, views.due(terms), state, Optional.empty());
         }
         OwnSheet own = sheets.own(sheet.get(), terms);
         int of = own.sheet().problems().size();
         long done = own.sheet().problems().stream().filter(p -> own.isTried(p.place())).count();
-        return new WorkView.Item(title, "/work/" + sheet.get().id(), views.due(terms), state(terms, done, of), views.points(own));
+        return new WorkView.Item(title, "/sheets/" + sheet.get().id(), views.due(terms), state(terms, done, of), views.points(own));
     }
 
     private static Message state(Terms terms, long done, int of) {
@@ -132,11 +132,11 @@ final class WorkRoom implements SchoolSite.Room {
     private Reply opening(Visit v) {
         Terms terms = terms(school(), v);
         Optional<Sheet> dealt = school().sheets().of(terms.assignment().id(), v.person().id());
-        return dealt.map(s -> Reply.goTo("/work/" + s.id())).orElseGet(() -> Reply.page(pages.show(v.reader(), "work-opening", opening(v, terms))));
+        return dealt.map(s -> Reply.goTo("/sheets/" + s.id())).orElseGet(() -> Reply.page(pages.show(v.reader(), "work-opening", opening(v, terms))));
     }
 
     private WorkOpeningView opening(Visit v, Terms terms) {
-        String path = "/work/open/" + terms.assignment().id();
+        String path = "/sheets/open/" + terms.assignment().id();
         return new WorkOpeningView(views(v).head(terms, "", path), path, views(v).refusal(terms));
     }
 
@@ -146,7 +146,7 @@ final class WorkRoom implements SchoolSite.Room {
             return Reply.page(pages.show(v.reader(), "work-opening", opening(v, terms))).as(CONFLICT);
         }
         try {
-            return Reply.goTo("/work/" + dealer.open(school(), terms, office.clock().instant()).id());
+            return Reply.goTo("/sheets/" + dealer.open(school(), terms, office.clock().instant()).id());
         } catch (CannotDeal e) {
             WorkRefusedView view = new WorkRefusedView(views(v).head(terms, "", "/work"), Message.of("work.cannot-deal"), "/work");
             return Reply.page(pages.show(v.reader(), "work-refused", view)).as(CONFLICT);

@@ -234,10 +234,10 @@ class DraftScriptTest {
     void everyPageOnAPhoneAndOnADesk() throws Exception {
         org.htmlunit.WebClient ada = site.browser(s.ada.person());
         s.review(ada, sheet, 1, Map.of("a", "31/2"));
-        String open = "/work/open/" + s.give(Assignment.Shows.NOTHING).id();
+        String open = "/sheets/open/" + s.give(Assignment.Shows.NOTHING).id();
         Sheet handed = handed(ada);
         String tries = RealSchool.path(handed, 1) + "/tries/" + s.school.attempts().ofSheet(handed.id()).get(0).id();
-        List<String> pages = List.of("/work", "/work/history", open, "/work/" + sheet.id(), RealSchool.path(sheet, 1), RealSchool.path(sheet, 1) + "/review",
+        List<String> pages = List.of("/work", "/sheets/history", open, "/sheets/" + sheet.id(), RealSchool.path(sheet, 1), RealSchool.path(sheet, 1) + "/review",
                 RealSchool.path(handed, 1), tries);
         for (int width : List.of(390, 1280)) {
             browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));

@@ -89,8 +89,8 @@ final class RealSchool {
 
     /** Opens an assignment through its page and comes to the sheet. */
     HtmlPage begin(WebClient browser, Assignment assignment) throws Exception {
-        HtmlPage page = site.open(browser, "/work/open/" + assignment.id());
-        Optional<HtmlForm> form = page.getForms().stream().filter(f -> f.getActionAttribute().startsWith("/work/open/")).findFirst();
+        HtmlPage page = site.open(browser, "/sheets/open/" + assignment.id());
+        Optional<HtmlForm> form = page.getForms().stream().filter(f -> f.getActionAttribute().startsWith("/sheets/open/")).findFirst();
         return form.isEmpty() ? page : form.get().getElementsByTagName("button").get(0).click();
     }
 
@@ -99,7 +99,7 @@ final class RealSchool {
     }
 
     static String path(Sheet sheet, int place) {
-        return "/work/" + sheet.id() + "/" + place;
+        return "/sheets/" + sheet.id() + "/" + place;
     }
 
     static Variant variant(Problem problem) {

@@ -162,7 +162,7 @@ class SecurityOfPagesTest {
     void row19() throws Exception {
         List<Object> before = kept();
         for (Door door : doors()) {
-            if (door.pattern().startsWith("/work/{sheet}")) {
+            if (door.pattern().startsWith("/sheets/{sheet}")) {
                 assertThat(knock(bo, door).statusCode()).as(door.toString()).isEqualTo(404);
             }
         }
@@ -181,8 +181,8 @@ class SecurityOfPagesTest {
     void row20() throws Exception {
         Problem problem = sheet.problems().get(0);
         String right = RealSchool.right(problem).values().iterator().next();
-        String path = "/work/" + sheet.id() + "/1";
-        for (String page : List.of("/work", "/work/" + sheet.id(), path, path + "/review", "/work/history")) {
+        String path = "/sheets/" + sheet.id() + "/1";
+        for (String page : List.of("/work", "/sheets/" + sheet.id(), path, path + "/review", "/sheets/history")) {
             assertThat(bare(ada.get(page).body())).as(page).doesNotContain(String.valueOf(problem.seed())).doesNotContain(problem.fingerprint()).doesNotContain("fence-post")
                     .doesNotContain("shared-over").doesNotContain(">" + right + "<");
         }
@@ -217,7 +217,7 @@ class SecurityOfPagesTest {
     @Test
     @DisplayName("22: ASVS 8.3.1, 2.2.2, 2.3.1: the server keeps the order and the times")
     void row22() throws Exception {
-        String path = "/work/" + sheet.id() + "/1";
+        String path = "/sheets/" + sheet.id() + "/1";
         // Handing in without the page that makes the receipt.
         assertThat(ada.post(path + "/review", "box-a", "1", "receipt", "made-up").statusCode()).isEqualTo(400);
         // A draw of the student's own choice.
@@ -225,7 +225,7 @@ class SecurityOfPagesTest {
         site.wait(Duration.ofDays(3));
         PlainHttp late = in(own.ada.person());
         PlainHttp later = in(own.bo.person());
-        assertThat(later.post("/work/open/" + week.id()).statusCode()).isEqualTo(409);
+        assertThat(later.post("/sheets/open/" + week.id()).statusCode()).isEqualTo(409);
         assertThat(late.post(path, "action", "review", "box-a", "1").statusCode()).isIn(400, 409);
         assertThat(site.school.attempts().of(sheet.problems().get(0).id())).hasSize(1);
     }
@@ -234,7 +234,7 @@ class SecurityOfPagesTest {
     @DisplayName("23: ASVS 2.3.3, 2.3.4: twenty times the same form at the same moment counts once")
     void row23() throws Exception {
         Map<String, String> form;
-        String path = "/work/" + sheet.id() + "/1/review";
+        String path = "/sheets/" + sheet.id() + "/1/review";
         try (WebClient browser = site.browser(own.ada.person())) {
             form = RealSchool.hidden(RealSchool.form(own.review(browser, sheet, 1, RealSchool.right(sheet.problems().get(0))), path));
         }
@@ -338,7 +338,7 @@ class SecurityOfPagesTest {
         int seen = 0;
         List<Door> pages = new ArrayList<>(doors().stream().filter(d -> d.method().equals("GET") && !d.pattern().startsWith("/site/")).toList());
         pages.add(new Door("GET", "/assignments/" + marked.id(), "INSTRUCTOR", ""));
-        pages.add(new Door("GET", "/work/open/" + marked.id(), "STUDENT", ""));
+        pages.add(new Door("GET", "/sheets/open/" + marked.id(), "STUDENT", ""));
         for (Door door : pages) {
             PlainHttp person = door.who().equals("STUDENT") ? ada : door.who().equals("KEEPER") ? alder : instructor;
             String body = person.get(door.path()).body();
@@ -358,8 +358,8 @@ class SecurityOfPagesTest {
             HttpResponse<String> in = new PlainHttp(site).post("/sign-in", "login", own.bo.person().login(), "password", PASSWORD, "then", then);
             assertThat(in.headers().firstValue("Location")).as(then).contains("/work");
         }
-        HttpResponse<String> in = new PlainHttp(site).post("/sign-in", "login", own.bo.person().login(), "password", PASSWORD, "then", "/work/history");
-        assertThat(in.headers().firstValue("Location")).contains("/work/history");
+        HttpResponse<String> in = new PlainHttp(site).post("/sign-in", "login", own.bo.person().login(), "password", PASSWORD, "then", "/sheets/history");
+        assertThat(in.headers().firstValue("Location")).contains("/sheets/history");
     }
 
     @Test
@@ -373,7 +373,7 @@ class SecurityOfPagesTest {
             assertThat(found.body()).as(odd).doesNotContain(own.ada.person().login());
             assertThat(new PlainHttp(site).post("/join", "code", odd, "name", "N").statusCode()).as(odd).isEqualTo(422);
         }
-        for (String path : List.of("/units/..%2f..%2fetc", "/units/%2e%2e/x", "/tables/gauge%00", "/site/x/..%5csite.css", "/units/a'b", "/work/1;2")) {
+        for (String path : List.of("/units/..%2f..%2fetc", "/units/%2e%2e/x", "/tables/gauge%00", "/site/x/..%5csite.css", "/units/a'b", "/sheets/1;2")) {
             assertThat(ada.get(path).statusCode()).as(path).isIn(400, 404);
         }
         assertThat(ada.send("POST", "/accounts/students", "find=%00").statusCode()).isEqualTo(404);

@@ -68,11 +68,11 @@ class StudentsMarkupTest {
             WebClient ada = site.browser(s.ada.person());
             Map<String, HtmlPage> pages = new LinkedHashMap<>();
             pages.put("an empty list", site.open(ada, "/work"));
-            pages.put("an empty history", site.open(ada, "/work/history"));
+            pages.put("an empty history", site.open(ada, "/sheets/history"));
             for (Shows shows : Shows.values()) {
                 Assignment week = s.give(shows, Assignment.Late.HALF, 1, java.util.Optional.of(site.now().plusSeconds(3600)), RealSchool.HOLES_TASK,
                         new Task(0, 2, List.of("spacing/hole-marks"), 1, 1), new Task(0, 3, List.of("bends/hose-tray"), 1, 1));
-                pages.put("opening " + shows, site.open(ada, "/work/open/" + week.id()));
+                pages.put("opening " + shows, site.open(ada, "/sheets/open/" + week.id()));
                 pages.put("a sheet " + shows, s.begin(ada, week));
                 Sheet sheet = s.sheet(week, s.ada);
                 for (Problem p : sheet.problems()) {
@@ -88,7 +88,7 @@ class StudentsMarkupTest {
                 }
             }
             pages.put("a list", site.open(ada, "/work"));
-            pages.put("a history", site.open(ada, "/work/history"));
+            pages.put("a history", site.open(ada, "/sheets/history"));
             for (Map.Entry<String, HtmlPage> page : pages.entrySet()) {
                 check(page.getKey(), page.getValue());
             }

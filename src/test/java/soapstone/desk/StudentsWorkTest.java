@@ -105,7 +105,7 @@ class StudentsWorkTest {
 
         HtmlPage opening = list.getAnchorByText("Week 9").click();
         assertThat(text(opening)).contains("2 tries at each problem", "earns half of its points");
-        HtmlPage sheetPage = form(opening, "/work/open/" + week.id()).getElementsByTagName("button").get(0).click();
+        HtmlPage sheetPage = form(opening, "/sheets/open/" + week.id()).getElementsByTagName("button").get(0).click();
         Sheet sheet = s.sheet(week, s.ada);
         assertThat(text(sheetPage)).contains(sheet.number(), "Bolt holes", "Not handed in", "Chart B hangs by the brake.");
 
@@ -122,7 +122,7 @@ class StudentsWorkTest {
         assertThat(text(second)).contains("Right.", "4 of 4 points", "No try left");
         s.handIn(ada, sheet, 2, right(sheet.problems().get(1)));
         assertThat(text(s.site.open(ada, "/work"))).contains("All handed in", "7 of 7 points");
-        assertThat(text(s.site.open(ada, "/work/history"))).contains("Handed in", "Week 9", "4 of 4 points", "0 of 4 points", "3 of 3 points");
+        assertThat(text(s.site.open(ada, "/sheets/history"))).contains("Handed in", "Week 9", "4 of 4 points", "0 of 4 points", "3 of 3 points");
 
         Attempt kept = attempts(sheet).get(1);
         assertThat(kept.marks()).allSatisfy(m -> assertThat(m.verdict()).isEqualTo(Verdict.RIGHT));
@@ -181,7 +181,7 @@ class StudentsWorkTest {
         HtmlPage review = s.review(ada, sheet, 1, slip(problem));
         HtmlPage handed = confirm(review, sheet, 1);
         String right = right(problem).values().iterator().next();
-        for (HtmlPage shown : List.of(page, review, handed, s.site.open(ada, "/work/" + sheet.id()), s.site.open(ada, "/work/history"))) {
+        for (HtmlPage shown : List.of(page, review, handed, s.site.open(ada, "/sheets/" + sheet.id()), s.site.open(ada, "/sheets/history"))) {
             assertThat(RealSite.plain(html(shown))).doesNotContain(String.valueOf(problem.seed())).doesNotContain(problem.fingerprint()).doesNotContain(">" + right)
                     .doesNotContain("\"" + right + "\"").doesNotContain("shared-over").doesNotContain("fence").doesNotContain("points earned");
             assertThat(text(shown)).doesNotContain("Right.").doesNotContain("Not right").doesNotContain("of 4 points");
@@ -371,11 +371,11 @@ class StudentsWorkTest {
                 s.instructor.id(), s.site.now(), Optional.empty(), week.tasks()), List.of());
         HtmlPage list = s.site.open(ada, "/work");
         assertThat(text(list)).contains("Week 10", "This opens ");
-        HtmlPage opening = s.site.open(ada, "/work/open/" + next.id());
+        HtmlPage opening = s.site.open(ada, "/sheets/open/" + next.id());
         assertThat(text(opening)).contains("This opens ");
-        assertThat(hasForm(opening, "/work/open/" + next.id())).isFalse();
+        assertThat(hasForm(opening, "/sheets/open/" + next.id())).isFalse();
         String key = hidden(form(list, "/sign-out")).get("form-key");
-        assertThat(status(s.send(ada, "/work/open/" + next.id(), Map.of("form-key", key)))).isEqualTo(409);
+        assertThat(status(s.send(ada, "/sheets/open/" + next.id(), Map.of("form-key", key)))).isEqualTo(409);
         assertThat(s.school.sheets().all(next.id())).isEmpty();
     }
 
@@ -389,16 +389,16 @@ class StudentsWorkTest {
         Map<String, String> form = hidden(form(review, path(sheet, 1) + "/review"));
         form.put("form-key", hidden(form(s.site.open(bo, "/work"), "/sign-out")).get("form-key"));
         for (String path : List.of("", "/1", "/1/review", "/1/draft", "/1/tries/" + attempts(sheet).get(0).id())) {
-            assertThat(status(s.site.open(bo, "/work/" + sheet.id() + path))).as(path).isIn(404, 405);
+            assertThat(status(s.site.open(bo, "/sheets/" + sheet.id() + path))).as(path).isIn(404, 405);
         }
         for (String path : List.of("/1", "/1/review", "/1/draft", "/1/again")) {
-            assertThat(status(s.send(bo, "/work/" + sheet.id() + path, form))).as(path).isEqualTo(404);
+            assertThat(status(s.send(bo, "/sheets/" + sheet.id() + path, form))).as(path).isEqualTo(404);
         }
         Sheet bos = s.sheet(week, s.bo);
-        String others = "/work/" + bos.id() + "/1/tries/" + attempts(sheet).get(0).id();
+        String others = "/sheets/" + bos.id() + "/1/tries/" + attempts(sheet).get(0).id();
         assertThat(status(s.site.open(bo, others))).isEqualTo(404);
         assertThat(status(s.site.open(ada, path(sheet, 2)))).isEqualTo(404);
-        assertThat(status(s.site.open(ada, "/work/" + sheet.id() + "/99999999999"))).isEqualTo(404);
+        assertThat(status(s.site.open(ada, "/sheets/" + sheet.id() + "/99999999999"))).isEqualTo(404);
         assertThat(status(s.site.open(s.site.browser(s.instructor), handed.getUrl().getPath()))).isEqualTo(404);
         assertThat(s.site.open(s.site.browser(), path(sheet, 1)).getUrl().getPath()).isEqualTo("/sign-in");
         assertThat(attempts(sheet)).hasSize(1);
@@ -413,7 +413,7 @@ class StudentsWorkTest {
                 s.instructor.id(), s.site.now(), Optional.empty(), week.tasks()), List.of(new GivenTo(s.bo.person().id(), Optional.empty(), false, true)));
         assertThat(text(s.site.open(ada, "/work"))).doesNotContain("Secret").doesNotContain("For Bo");
         for (Assignment other : List.of(hidden, bos)) {
-            assertThat(status(s.site.open(ada, "/work/open/" + other.id()))).isEqualTo(404);
+            assertThat(status(s.site.open(ada, "/sheets/open/" + other.id()))).isEqualTo(404);
         }
         s.begin(s.site.browser(s.bo.person()), bos);
         assertThat(s.school.sheets().all(bos.id())).extracting(Sheet::person).containsExactly(s.bo.person().id());
@@ -448,7 +448,7 @@ class StudentsWorkTest {
         HtmlPage second = s.handIn(ada, now, 1, right(now.problems().get(0)));
         assertThat(text(second)).contains("No try left", "4 of 4 points");
         assertThat(hasForm(second, path(sheet, 1) + "/again")).isFalse();
-        assertThat(text(s.site.open(ada, "/work/" + sheet.id()))).contains("4 of 4 points");
+        assertThat(text(s.site.open(ada, "/sheets/" + sheet.id()))).contains("4 of 4 points");
 
         Sheet practice = begun(s.give(Shows.LINES, Late.TAKEN, 1, Optional.empty(), HOLES_TASK));
         HtmlPage done = s.handIn(ada, practice, 1, right(practice.problems().get(0)));

@@ -181,9 +181,9 @@ class CompetencyRoomTest {
     void theStudentReadsTheOwnRecordAndCanChangeNothingInIt() throws Exception {
         send("alone, book closed");
         try (WebClient ada = c.site.browser(c.ada)) {
-            HtmlPage own = c.site.open(ada, "/work/record");
+            HtmlPage own = c.site.open(ada, "/sheets/record");
             assertThat(own.getVisibleText()).contains("Signed by Wren K.").contains("alone, book closed").contains("B-6.01").doesNotContain("Bram");
-            assertThat(own.getForms()).extracting(HtmlForm::getActionAttribute).containsExactlyInAnyOrder("/sign-out", "/work/record");
+            assertThat(own.getForms()).extracting(HtmlForm::getActionAttribute).containsExactlyInAnyOrder("/sign-out", "/sheets/record");
         }
     }
 
@@ -193,7 +193,7 @@ class CompetencyRoomTest {
         c.day(3, Verdict.RIGHT, Assignment.Shows.NOTHING);
         assertThat(c.site.open(wren, record()).getVisibleText()).contains("2027-03-09");
         try (WebClient ada = c.site.browser(c.ada)) {
-            assertThat(c.site.open(ada, "/work/record").getVisibleText()).contains("2027-03-08").doesNotContain("2027-03-09");
+            assertThat(c.site.open(ada, "/sheets/record").getVisibleText()).contains("2027-03-08").doesNotContain("2027-03-09");
         }
     }
 }

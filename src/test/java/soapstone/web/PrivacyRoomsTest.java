@@ -122,7 +122,7 @@ class PrivacyRoomsTest {
             assertThat(after.getVisibleText()).doesNotContain("Ada Q.");
             assertThat(c.school.people().byLogin("ada")).isEmpty();
             assertThat(c.school.privacy().erased()).extracting(e -> e.person()).containsExactly(c.ada.id());
-            assertThat(c.site.open(ada, "/work/record").getVisibleText()).as("signed out").contains("Sign in");
+            assertThat(c.site.open(ada, "/sheets/record").getVisibleText()).as("signed out").contains("Sign in");
             Audit.Entry entry = c.school.audit().aboutClass(c.in.id()).stream().filter(e -> e.act().equals("student.erased")).findFirst().orElseThrow();
             assertThat(entry.aboutPerson()).isEmpty();
             assertThat(entry.detail()).isEmpty();
@@ -153,10 +153,10 @@ class PrivacyRoomsTest {
     @DisplayName("Rule 7: a student asks for a correction, the instructor answers, and a refused request stays beside the record")
     void aRequestStaysWithItsAnswer() throws Exception {
         try (WebClient ada = c.site.browser(c.ada)) {
-            HtmlForm ask = RecordedClass.form(c.site.open(ada, "/work/record"), "/work/record");
+            HtmlForm ask = RecordedClass.form(c.site.open(ada, "/sheets/record"), "/sheets/record");
             HtmlPage empty = RecordedClass.send(ask);
             assertThat(empty.getWebResponse().getStatusCode()).isEqualTo(422);
-            HtmlForm again = RecordedClass.form(empty, "/work/record");
+            HtmlForm again = RecordedClass.form(empty, "/sheets/record");
             again.getTextAreaByName("asks").setText("I typed 8 1/16 <i>");
             HtmlPage asked = RecordedClass.send(again);
             assertThat(asked.getWebResponse().getStatusCode()).isEqualTo(200);
@@ -172,7 +172,7 @@ class PrivacyRoomsTest {
             assertThat(filled.getSelectByName("outcome-" + note.id()).getSelectedOptions().get(0).getValueAttribute()).isEqualTo("REFUSED");
             filled.getTextAreaByName("answer-" + note.id()).setText("The scan says 8 1/4.");
             RecordedClass.send(filled);
-            assertThat(c.site.open(ada, "/work/record").getVisibleText()).contains("Left as it was").contains("The scan says 8 1/4.").contains("by Wren K.");
+            assertThat(c.site.open(ada, "/sheets/record").getVisibleText()).contains("Left as it was").contains("The scan says 8 1/4.").contains("by Wren K.");
             assertThat(RecordedClass.unzip(export(c.ada)).get("record.json")).contains("I typed 8 1/16 <i>").contains("The scan says 8 1/4.");
             assertThat(c.post(wren, path, Map.of("outcome-" + note.id(), "MENDED", "answer-" + note.id(), "x")).getWebResponse().getStatusCode()).isEqualTo(200);
             assertThat(c.school.notes().of(c.ada.id()).get(0).answer()).as("answered once").isEqualTo("The scan says 8 1/4.");
@@ -183,7 +183,7 @@ class PrivacyRoomsTest {
     void aRequestForAClassThatIsNotTheirsIsNotTaken() throws Exception {
         SchoolClass other = c.site.addClass("Welding 1", c.rook);
         try (WebClient ada = c.site.browser(c.ada)) {
-            assertThat(c.post(ada, "/work/record", Map.of("class", String.valueOf(other.id()), "asks", "x")).getWebResponse().getStatusCode()).isEqualTo(422);
+            assertThat(c.post(ada, "/sheets/record", Map.of("class", String.valueOf(other.id()), "asks", "x")).getWebResponse().getStatusCode()).isEqualTo(422);
         }
         assertThat(c.school.notes().ofClass(other.id())).isEmpty();
         c.school.notes().ask(c.bram.id(), c.in.id(), "about Bram", c.site.now());

@@ -67,7 +67,7 @@ class PrivacyRulesTest {
                 c.path("/audit"), c.path("/marks"), c.path("/students/" + c.ada.id()));
     }
 
-    private static final List<String> STUDENTS = List.of("/work", "/work/record", "/privacy");
+    private static final List<String> STUDENTS = List.of("/work", "/sheets/record", "/privacy");
 
     private static void read(Person person, List<String> paths, List<HtmlPage> into) throws Exception {
         try (WebClient browser = person == null ? c.site.browser() : c.site.browser(person)) {
@@ -230,7 +230,7 @@ class PrivacyRulesTest {
         }
         for (Person person : List.of(c.wren, c.keeper)) {
             try (WebClient browser = c.site.browser(person)) {
-                assertThat(c.site.open(browser, "/work/record").getWebResponse().getStatusCode()).isEqualTo(404);
+                assertThat(c.site.open(browser, "/sheets/record").getWebResponse().getStatusCode()).isEqualTo(404);
             }
         }
     }

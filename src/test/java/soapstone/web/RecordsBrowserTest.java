@@ -109,7 +109,7 @@ class RecordsBrowserTest {
         String sign = "/sign?frame=Sheet+Metal+Worker+%28Red+Seal%29&edition=current+web+edition&code=B-6.01";
         pages.put(c.wren, List.of(c.path("/competencies"), c.path("/competencies/list"), c.path("/competencies/" + c.ada.id()), c.path("/competencies/" + c.ada.id() + sign),
                 c.path("/competencies/" + c.bram.id() + sign), c.data(c.ada), c.data(c.ada) + "/erase", c.path("/audit"), "/privacy"));
-        pages.put(c.ada, List.of("/work/record"));
+        pages.put(c.ada, List.of("/sheets/record"));
         pages.put(c.keeper, List.of("/retention"));
         return pages;
     }
