@@ -1,16 +1,14 @@
 package soapstone.record;
 
+import java.sql.BatchUpdateException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
-import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import soapstone.mark.Verdict;
 import soapstone.school.AnswerMark;
 import soapstone.school.Attempt;
@@ -32,6 +30,7 @@ final class SqlAttempts implements Attempts {
     private static final int MOST_TURNS = 100;
 
     private final Database database;
+    private final Gathering<HandIn.Piece, Attempt> together = new Gathering<>(this::put);
 
     SqlAttempts(Database database) {
         this.database = database;
@@ -58,72 +57,60 @@ final class SqlAttempts implements Attempts {
     }
 
     /**
-     * Nearly always the attempt is simply put down: three statements and a commit. Only when the tables say that it, or
-     * another one of the same number, is there already, it is looked up what that was.
+     * Nearly always the attempt is simply put down, in one commit with what others hand in at the same moment. Only when
+     * the tables say that it, or another one of the same number, is there already, it is looked up which that was.
      */
     @Override
     public Kept hand(Handed handed, int tries) {
+        HandIn.Piece piece = new HandIn.Piece(handed, tries);
+        return together.share(piece).<Kept>map(Kept.Counted::new).orElseGet(() -> alone(piece));
+    }
+
+    private Kept alone(HandIn.Piece piece) {
         for (int turn = 0; turn < MOST_TURNS; turn++) {
             try {
-                return new Kept.Counted(database.in(h -> add(h, handed, tries)));
-            } catch (TooMany e) {
-                return before(handed).orElse(new Kept.NoTriesLeft(tries));
-            } catch (UnableToExecuteStatementException e) {
-                if (!(e.getCause() instanceof SQLException cause) || !UNIQUE.equals(cause.getSQLState())) {
+                return new Kept.Counted(put(List.of(piece)).get(0));
+            } catch (HandIn.TooMany e) {
+                return before(piece.handed()).orElse(new Kept.NoTriesLeft(piece.tries()));
+            } catch (Refused e) {
+                if (!UNIQUE.equals(e.cause.getSQLState())) {
                     throw e;
                 }
-                Optional<Kept> before = before(handed);
+                Optional<Kept> before = before(piece.handed());
                 if (before.isPresent()) {
                     return before.get();
                 }
             }
         }
-        throw new IllegalStateException("problem " + handed.problem() + " is handed in too often at the same moment");
+        throw new IllegalStateException("problem " + piece.handed().problem() + " is handed in too often at the same moment");
+    }
+
+    private List<Attempt> put(List<HandIn.Piece> pieces) {
+        return database.in(h -> {
+            try {
+                return HandIn.put(h.getConnection(), pieces);
+            } catch (SQLException e) {
+                throw new Refused(e);
+            }
+        });
+    }
+
+    /** What the tables would not take. */
+    private static final class Refused extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        private final transient SQLException cause;
+
+        Refused(SQLException cause) {
+            super(cause);
+            this.cause = cause instanceof BatchUpdateException && cause.getNextException() != null ? cause.getNextException() : cause;
+        }
     }
 
     private Optional<Kept> before(Handed handed) {
         return database.read(h -> attempts(h, "where a.problem = :id ", handed.problem()).stream().filter(a -> a.receipt().equals(handed.receipt()))
                 .findFirst().map(Kept.Before::new));
-    }
-
-    /** Takes back what was put down as one try too many. */
-    private static final class TooMany extends RuntimeException {
-
-        private static final long serialVersionUID = 1L;
-
-        TooMany() {
-            super("too many tries", null, false, false);
-        }
-    }
-
-    private static Attempt add(Handle h, Handed handed, int tries) {
-        Attempt added = h.createUpdate("insert into attempt (problem, number, receipt, handed_in, late, way, program, fingerprint) "
-                        + "values (:problem, (select coalesce(max(number), 0) + 1 from attempt where problem = :problem), :receipt, :at, :late, :way, :program, :fingerprint)")
-                .bind("problem", handed.problem()).bind("receipt", handed.receipt()).bind("at", handed.at()).bind("late", handed.late())
-                .bind("way", handed.way().name()).bind("program", handed.program()).bind("fingerprint", handed.fingerprint())
-                .executeAndReturnGeneratedKeys("id", "number")
-                .map((row, c) -> new Attempt(row.getLong("id"), handed.problem(), row.getInt("number"), handed.receipt(), handed.at().truncatedTo(ChronoUnit.MICROS),
-                        handed.late(), handed.way(), handed.program(), handed.fingerprint(), handed.marks())).one();
-        if (added.number() > tries) {
-            throw new TooMany();
-        }
-        addMarks(h, added);
-        h.createUpdate("delete from draft where problem = :problem").bind("problem", handed.problem()).execute();
-        return added;
-    }
-
-    private static void addMarks(Handle h, Attempt added) {
-        if (added.marks().isEmpty()) {
-            return;
-        }
-        PreparedBatch batch = h.prepareBatch("insert into mark (attempt, place, ask, letter, typed, read_as, verdict, slip, families, says, points, possible, odds) "
-                + "values (:attempt, :place, :ask, :letter, :typed, :read, :verdict, :slip, :families, :says, :points, :possible, :odds)");
-        for (AnswerMark m : added.marks()) {
-            batch.bind("attempt", added.id()).bind("place", m.place()).bind("ask", m.ask()).bind("letter", m.letter()).bind("typed", m.typed()).bind("read", m.readAs())
-                    .bind("verdict", m.verdict().name()).bind("slip", m.slip()).bind("families", String.join(" ", m.families())).bind("says", m.says())
-                    .bind("points", m.points()).bind("possible", m.possible()).bind("odds", m.odds()).add();
-        }
-        batch.execute();
     }
 
     @Override

@@ -2,13 +2,16 @@ package soapstone.speed;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import soapstone.mark.Verdict;
 import soapstone.quantity.UnitSystem;
 import soapstone.record.Database;
@@ -38,7 +41,9 @@ public record KeepingSpeed(String database, int bytes, Turns alone, Turns crowd)
     private static final int WRITERS = 16;
     private static final int IN_A_TURN = 320;
     private static final int LEAST_TURNS = 5;
-    private static final int PROBLEMS = 400;
+    /** So many that each is handed in a few times only, as in a class. */
+    private static final int STUDENTS = 500;
+    private static final int PROBLEMS_EACH = 40;
     private static final String PRINT = "0123456789abcdef0123456789abcdef0123456789abcdef0123456789abcdef";
 
     /**
@@ -67,13 +72,14 @@ public record KeepingSpeed(String database, int bytes, Turns alone, Turns crowd)
         SchoolClass in = school.classes().add("Measure", "", "MEASURE", ClassSettings.USUAL, instructor.id(), now);
         Assignment given = school.assignments().add(new Assignment(0, in.id(), "Measure", Assignment.State.GIVEN, now, Optional.empty(), Assignment.Late.TAKEN,
                 Integer.MAX_VALUE, Assignment.Shows.NOTHING, true, instructor.id(), now, Optional.empty(),
-                List.of(new Assignment.Task(0, 1, List.of("spacing/bolt-holes"), 1, 1))), List.of());
+                IntStream.range(0, PROBLEMS_EACH).mapToObj(i -> new Assignment.Task(0, i + 1, List.of("spacing/bolt-holes"), 1, 1)).toList()), List.of());
         List<Long> problems = new ArrayList<>();
-        for (int i = 0; i < PROBLEMS; i++) {
+        for (int i = 0; i < STUDENTS; i++) {
             Person student = school.people().add(new People.NewPerson(Person.Kind.STUDENT, "Seat " + i, "seat" + i, "-", false, "en"), now);
-            List<Sheets.Dealt> dealt = List.of(new Sheets.Dealt(given.tasks().get(0).id(), 1, "spacing/bolt-holes", i + 1L, UnitSystem.US, PRINT, 1));
-            problems.add(school.sheets().deal(given.id(), student.id(), "M" + i, dealt, now).problems().get(0).id());
+            List<Sheets.Dealt> dealt = given.tasks().stream().map(t -> new Sheets.Dealt(t.id(), t.place(), "spacing/bolt-holes", t.place(), UnitSystem.US, PRINT, 1)).toList();
+            school.sheets().deal(given.id(), student.id(), "M" + i, dealt, now).problems().forEach(p -> problems.add(p.id()));
         }
+        Collections.shuffle(problems, new Random(1));
         return problems;
     }
 
