@@ -11,7 +11,10 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** One connection over which pages are asked for one after the other: as little as possible stands between clock and server. */
+/**
+ * One connection over which pages are asked for one after the other: as little as possible stands between clock and server.
+ * The cookie that a page sets is sent from then on.
+ */
 public final class PlainClient implements AutoCloseable {
 
     private static final int MILLIS = 20_000;
@@ -19,9 +22,14 @@ public final class PlainClient implements AutoCloseable {
     private final Socket socket;
     private final InputStream in;
     private final OutputStream out;
+    private String cookie = "";
 
-    /** What came back. */
-    public record Reply(int status, byte[] body) {
+    /**
+     * What came back.
+     *
+     * @param location where to go next; empty when nothing was said
+     */
+    public record Reply(int status, String location, byte[] body) {
 
         public String text() {
             return new String(body, StandardCharsets.UTF_8);
@@ -37,13 +45,19 @@ public final class PlainClient implements AutoCloseable {
         this.out = socket.getOutputStream();
     }
 
+    /** Signed in already: with the cookie of a session. */
+    public PlainClient(int port, String cookie) throws IOException {
+        this(port);
+        this.cookie = "Cookie: " + cookie + "\r\n";
+    }
+
     public Reply get(String path) throws IOException {
-        return send("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n\r\n");
+        return send("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n" + cookie + "\r\n");
     }
 
     /** @param form already encoded */
     public Reply post(String path, String form) throws IOException {
-        return send("POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
+        return send("POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n" + cookie + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: "
                 + form.length() + "\r\n\r\n" + form);
     }
 
@@ -53,12 +67,15 @@ public final class PlainClient implements AutoCloseable {
         int status = Integer.parseInt(line().split(" ")[1]);
         int length = -1;
         boolean chunked = false;
+        String location = "";
         for (String line = line(); !line.isEmpty(); line = line()) {
             String lower = line.toLowerCase(Locale.ROOT);
             length = lower.startsWith("content-length:") ? Integer.parseInt(line.substring(15).strip()) : length;
+            cookie = lower.startsWith("set-cookie:") ? "Cookie:" + line.substring(11).split(";")[0] + "\r\n" : cookie;
+            location = lower.startsWith("location:") ? line.substring(9).strip() : location;
             chunked |= lower.startsWith("transfer-encoding:") && lower.contains("chunked");
         }
-        return new Reply(status, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
+        return new Reply(status, location, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
     }
 
     private byte[] chunks() throws IOException {
