@@ -3,6 +3,8 @@ package soapstone.exercise;
 import java.util.List;
 import soapstone.quantity.Dimension;
 import soapstone.quantity.Quantity;
+import soapstone.quantity.ShopPrinter;
+import soapstone.quantity.Show;
 import soapstone.quantity.UnitSystem;
 
 /**
@@ -34,6 +36,16 @@ public record Convention(String name, String title, String says, String told, Di
             return picks.isEmpty() ? base >= least.base(system) - SLACK && base <= most.base(system) + SLACK
                     : picks.stream().anyMatch(p -> Math.abs(p.base(system) - base) <= SLACK);
         }
+    }
+
+    /** How a sheet says that it is set. */
+    public String told(Quantity set) {
+        return told.replace(VALUE, printed(set));
+    }
+
+    /** In shop notation, in the unit in which it was set. */
+    public static String printed(Quantity q) {
+        return ShopPrinter.text(q.base(UnitSystem.US), q.unit(), UnitSystem.US, Show.AUTO, '.');
     }
 
     public Allowed allowed(UnitSystem system) {

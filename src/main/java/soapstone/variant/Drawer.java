@@ -118,6 +118,11 @@ public final class Drawer {
         return alike(MOST_ALIKE) ? "more than " + MOST_ALIKE + " slips give one number" : null;
     }
 
+    /** What is set of what the exercise follows. */
+    public Conventions conventions() {
+        return set;
+    }
+
     /** The values of the last try. */
     public Frame last() {
         return right;
