@@ -48,9 +48,10 @@ final class SheetOptions {
         long number = seed(seed);
         UnitSystem system = units(units);
         Exercise found = bank.exercise(exercise);
-        Optional<Variant> variant = Drawer.draw(found, system, set(found, system), number);
-        return variant.orElseThrow(() -> Refusal.failed("No fair numbers come from seed " + number + " for '" + exercise
-                + "'. Another seed may do; 'soapstone check' tells why draws are refused."));
+        Conventions set = set(found, system);
+        Optional<Variant> variant = Drawer.draw(found, system, set, number);
+        return variant.orElseThrow(() -> Refusal.failed("No fair numbers come from seed " + number + " for '" + exercise + "'"
+                + (set.isEmpty() ? "" : " with " + set.text()) + ". Another seed may do; 'soapstone check' tells why draws are refused."));
     }
 
     private Conventions set(Exercise exercise, UnitSystem system) {
