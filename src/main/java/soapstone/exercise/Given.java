@@ -20,6 +20,14 @@ public record Given(String name, int slot, Choice choice, boolean hidden, double
         return new Given(name, slot, choice, hidden, roundTo, other);
     }
 
+    /**
+     * What nobody is asked for at a bench: a convention that stands behind the numbers and has one value where no shop sets
+     * another; NaN for every other given.
+     */
+    public double settled() {
+        return hidden && !convention.isEmpty() && choice instanceof Pick pick && pick.values().length == 1 ? pick.values()[0] : Double.NaN;
+    }
+
     /** What a given can be. */
     public sealed interface Choice {
 

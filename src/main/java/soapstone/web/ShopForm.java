@@ -42,7 +42,7 @@ final class ShopForm {
     }
 
     private static String range(Allowed allowed) {
-        return Convention.printed(allowed.least()) + " – " + Convention.printed(allowed.most());
+        return Convention.printed(allowed.least()) + " to " + Convention.printed(allowed.most());
     }
 
     private static List<String> picks(Convention c) {
