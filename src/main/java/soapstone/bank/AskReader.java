@@ -27,7 +27,7 @@ import soapstone.source.Text;
 final class AskReader {
 
     private static final String RULE = "ask";
-    private static final Set<String> KEYS = Set.of("find", "kind", "prompt", "to", "within", "points", "options", "in");
+    private static final Set<String> KEYS = Set.of("find", "kind", "prompt", "to", "within", "points", "options", "in", "convention");
     private static final Set<String> METRIC_KEYS = Set.of("to", "within", "prompt", "options", "in");
 
     private final Yaml.Entries root;
@@ -113,7 +113,8 @@ final class AskReader {
         int second = names.size() == 2 ? slots.get(names.get(1).value()) : -1;
         Show show = kind.get() == Ask.Kind.COUNT ? Show.WHOLE : toText.map(t -> show(t, unit)).orElse(Show.AUTO);
         return Optional.of(new Ask(name, letter, kind.get(), slots.get(name), second, prompt, to.map(q -> q.base(system)).orElse(0.0),
-                within.map(q -> q.base(system)).orElse(0.0), unit, show, points, options(map, own, type, kind.get())));
+                within.map(q -> q.base(system)).orElse(0.0), unit, show, points, options(map, own, type, kind.get()),
+                map.string("convention", "")));
     }
 
     private Optional<Text> text(Yaml.Entries map, Optional<Yaml.Entries> own, String key) {

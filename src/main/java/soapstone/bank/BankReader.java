@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import soapstone.exercise.Caution;
+import soapstone.exercise.Convention;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Family;
 import soapstone.exercise.Formula;
@@ -18,7 +19,7 @@ import soapstone.source.Yaml;
 import soapstone.source.Text;
 
 /**
- * Reads a whole bank: families and cautions, tables, the formula book, exercises. Every fault of every file is an issue;
+ * Reads a whole bank: families and cautions, conventions, tables, the formula book, exercises. Every fault of every file is an issue;
  * with any issue there is no bank.
  */
 public final class BankReader {
@@ -26,14 +27,17 @@ public final class BankReader {
     private static final String FORMULAS = "formulas/";
     private static final String TABLES = "tables/";
     private static final String CHECKS = "checks/";
+    private static final String CONVENTIONS = "conventions.yaml";
 
     private final BankFiles files;
     private final Workers workers;
+    private final boolean kept;
     private final Issues issues = new Issues();
 
-    private BankReader(BankFiles files, Workers workers) {
+    private BankReader(BankFiles files, Workers workers, boolean kept) {
         this.files = files;
         this.workers = workers;
+        this.kept = kept;
     }
 
     /** A bank, or why there is none. */
@@ -45,19 +49,28 @@ public final class BankReader {
 
     /** @param workers read the exercises, which do not need each other */
     public static Result read(BankFiles files, Workers workers) {
-        BankReader reader = new BankReader(files, workers);
-        Bank bank = reader.bank();
-        return new Result(reader.issues.isEmpty() ? Optional.of(bank) : Optional.empty(), reader.issues);
+        return new BankReader(files, workers, false).result();
+    }
+
+    /** What was read before and kept: the conventions that it follows need not stand in the files. */
+    static Result readKept(BankFiles files) {
+        return new BankReader(files, Workers.ONE, true).result();
+    }
+
+    private Result result() {
+        Bank bank = bank();
+        return new Result(issues.isEmpty() ? Optional.of(bank) : Optional.empty(), issues);
     }
 
     /** What of a bank can be read, leaving out exercises with faults: for an author who is at work on the others. */
     public static Bank partial(BankFiles files) {
-        return new BankReader(files, Workers.ONE).bank();
+        return new BankReader(files, Workers.ONE, false).bank();
     }
 
     private Bank bank() {
         Map<String, Family> families = families();
         Map<String, Caution> cautions = cautions();
+        Map<String, Convention> conventions = conventions();
         Map<String, String> tableTexts = new HashMap<>();
         Map<String, Table> tables = tables(tableTexts);
         FormulaReader formulaReader = new FormulaReader(issues, files);
@@ -68,11 +81,12 @@ public final class BankReader {
             }
         });
         Map<String, Formula> formulas = formulaReader.finish(tables, families.keySet(), cautions.keySet());
-        Book book = new Book(formulas, formulaReader.bodies(), formulaReader.texts(), tables, tableTexts, families, cautions);
+        Book book = new Book(formulas, formulaReader.bodies(), formulaReader.texts(), tables, tableTexts, families, cautions,
+                kept ? Optional.empty() : Optional.of(conventions));
         Map<String, Exercise> exercises = new LinkedHashMap<>();
         Map<String, String> wholes = new LinkedHashMap<>();
         exercises(book, exercises, wholes);
-        return new Bank(exercises, formulas, tables, families, cautions, wholes);
+        return new Bank(exercises, formulas, tables, families, cautions, conventions, wholes);
     }
 
     private Source source(String path) {
@@ -100,6 +114,16 @@ public final class BankReader {
             cautions.put(name, new Caution(name, m.need("title").map(Text::value).orElse(""), m.need("says").map(Text::value).orElse("")));
         })));
         return cautions;
+    }
+
+    /** A bank whose exercises follow none needs no such file. */
+    private Map<String, Convention> conventions() {
+        Map<String, Convention> conventions = new LinkedHashMap<>();
+        if (files.texts().containsKey(CONVENTIONS)) {
+            ConventionReader reader = new ConventionReader(issues);
+            file(CONVENTIONS).ifPresent(file -> file.keys().forEach(name -> reader.read(name, file).ifPresent(c -> conventions.put(name, c))));
+        }
+        return conventions;
     }
 
     private Optional<Yaml.Entries> file(String path) {

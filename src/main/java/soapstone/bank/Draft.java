@@ -24,6 +24,13 @@ record Draft(Exercise exercise, Yaml.Entries root, Book book) {
         return place("ask", "find", name);
     }
 
+    /** Where a given says which convention it follows. */
+    Place convention(String name) {
+        Optional<Yaml.Entries> givens = root.map("given");
+        return givens.flatMap(m -> m.map(name)).filter(m -> m.has("convention")).map(m -> m.place("convention"))
+                .orElse(givens.map(m -> m.place(name)).orElse(root.place("given")));
+    }
+
     private Place place(String list, String key, String name) {
         for (Yaml.Value item : root.items(list)) {
             if (item.isMap()) {

@@ -23,7 +23,7 @@ import soapstone.source.Text;
 final class GivenReader {
 
     private static final String RULE = "given";
-    static final Set<String> KEYS = Set.of("from", "to", "step", "pick", "row", "is", "hidden", "in", "show");
+    static final Set<String> KEYS = Set.of("from", "to", "step", "pick", "row", "is", "hidden", "in", "show", "convention");
     private static final long MOST_VALUES = 1_000_000;
 
     private final ProgramBuilder builder;

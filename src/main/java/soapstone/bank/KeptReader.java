@@ -33,7 +33,8 @@ public final class KeptReader {
         now.forEach((name, text) -> (name.startsWith("formula ") ? formulas : tables).put(name.substring(name.indexOf(' ') + 1), text));
         Map<String, FormulaBody> bodies = new HashMap<>();
         bank.formulas().forEach((name, formula) -> bodies.put(name, formula.body()));
-        Book book = new Book(bank.formulas(), bodies, formulas, bank.tables(), tables, bank.families(), bank.cautions());
+        Book book = new Book(bank.formulas(), bodies, formulas, bank.tables(), tables, bank.families(), bank.cautions(),
+                Optional.empty());
         Matcher first = PART.matcher(whole);
         int begins = whole.indexOf('\n') + 1;
         String text = whole.substring(begins, first.find(Math.max(0, begins - 1)) ? first.start() : whole.length());

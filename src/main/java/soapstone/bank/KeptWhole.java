@@ -34,7 +34,7 @@ public final class KeptWhole {
         if (!whole.startsWith(language) || !Fingerprint.of(whole).equals(fingerprint)) {
             return Optional.empty();
         }
-        BankReader.Result result = BankReader.read(new BankFiles(files(id, whole.substring(language.length()))));
+        BankReader.Result result = BankReader.readKept(new BankFiles(files(id, whole.substring(language.length()))));
         return result.bank().flatMap(b -> b.exercise(id)).map(e -> new Exercise(e.id(), e.title(), e.skill(), e.level(), e.cautions(), e.us(), e.metric(),
                 e.checks(), e.ties(), fingerprint));
     }

@@ -198,13 +198,18 @@ final class ModelReader {
                     declare(name, all.get().place(name), slot);
                     show(slot, m.text("show"), own.filter(o -> o.has(name)).isPresent());
                     lines.add(new Line(slot, Template.EMPTY, Line.Phase.GIVEN));
-                    givens.add(given.get());
+                    givens.add(convention(m, all.get().map(name)).map(given.get()::under).orElse(given.get()));
                 } else {
                     slots.putIfAbsent(name, 0);
                 }
             });
         }
         return givens;
+    }
+
+    /** In a metric draw the values are other ones, and still follow what the given follows. */
+    private static Optional<String> convention(Yaml.Entries map, Optional<Yaml.Entries> base) {
+        return map.text("convention").or(() -> base.flatMap(b -> b.text("convention"))).map(Text::value);
     }
 
     /** A range of lengths in inches would stay one in a metric draw. */

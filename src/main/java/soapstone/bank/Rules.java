@@ -7,7 +7,7 @@ import soapstone.source.Issues;
 final class Rules {
 
     static final List<Rule> ALL = List.of(new GivensAreTold(), new NamesAreUsed(), new StepsSayWhy(), new SlipsReachAnAsk(),
-            new EnoughSlips(), new WithinFitsTo(), new TextIsWhole(), new TiesAreSlips(), new ChecksFitNames(), new StoryIsShort());
+            new EnoughSlips(), new WithinFitsTo(), new TextIsWhole(), new TiesAreSlips(), new ChecksFitNames(), new StoryIsShort(), new ConventionsFit());
 
     private Rules() {}
 

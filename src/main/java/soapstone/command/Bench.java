@@ -3,6 +3,7 @@ package soapstone.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import soapstone.exercise.Given;
 import soapstone.expression.Frame;
 import soapstone.expression.Program;
 import soapstone.quantity.ReadAs;
@@ -75,6 +76,16 @@ final class Bench {
             throw Refusal.usage("'" + pair.name() + "' cannot be '" + pair.text() + "'. " + Near.suggest(pair.text(), names));
         }
         return label;
+    }
+
+    /** Takes what nobody has to give. */
+    void settle(List<Given> givens) {
+        for (Given given : givens) {
+            if (!isKnown(given.slot()) && !Double.isNaN(given.settled())) {
+                frame.set(given.slot(), given.settled());
+                known |= 1L << given.slot();
+            }
+        }
     }
 
     void run() {

@@ -63,6 +63,9 @@ final class Draw implements Callable<Integer> {
         data.put("seed", variant.seed());
         data.put("units", variant.system().word());
         data.put("fingerprint", variant.exercise().fingerprint());
+        if (!variant.conventions().isEmpty()) {
+            data.put("conventions", variant.conventions().text());
+        }
         return data;
     }
 

@@ -16,6 +16,7 @@ import soapstone.exercise.Line;
 import soapstone.exercise.Model;
 import soapstone.expression.FormulaBody;
 import soapstone.quantity.UnitSystem;
+import soapstone.variant.Shown;
 import soapstone.variant.Worked;
 import soapstone.variant.WorkedLine;
 
@@ -35,9 +36,10 @@ final class ExerciseWork {
 
     void work(List<Pair> typed, ObjectNode data) {
         List<String> names = model.givens().stream().map(Given::name).toList();
-        List<String> hidden = model.givens().stream().filter(Given::hidden).map(Given::name).toList();
+        List<String> hidden = model.givens().stream().filter(g -> g.hidden() && Double.isNaN(g.settled())).map(Given::name).toList();
         Bench bench = new Bench(model.program());
         bench.put(typed, names);
+        bench.settle(model.givens());
         bench.run();
         checkAllGiven(bench, names, hidden);
         bench.checkDefined();
@@ -71,7 +73,7 @@ final class ExerciseWork {
                 known &= (rule.condition().reads() & 1L << i) == 0 || bench.isKnown(i);
             }
             if (known && !rule.condition().holds(bench.frame())) {
-                unfit.add("in the exercise " + rule.text().replace('_', ' '));
+                unfit.add("in the exercise " + Shown.condition(model, rule).replace('_', ' '));
             }
         }
         return Json.texts(unfit);

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import soapstone.bank.Bank;
+import soapstone.exercise.Conventions;
 import soapstone.page.Words;
 import soapstone.quantity.UnitSystem;
 import soapstone.school.Assignment;
@@ -91,8 +92,10 @@ public final class DemoSchool {
         Person first = add(Person.Kind.INSTRUCTOR, "W. Sorrel", "sorrel");
         Person second = add(Person.Kind.INSTRUCTOR, "J. Tansy", "tansy");
         Instant term = now.truncatedTo(ChronoUnit.HOURS).minus(Duration.ofDays(7L * (WEEKS - 1) + DAYS_FOR_A_SHEET)).plus(Duration.ofHours(6));
-        ClassSettings metric = new ClassSettings(UnitSystem.METRIC, "en", '.', true, true, 0, true, "Inside sizes in mm; k = 0.44 unless the sheet says another.");
-        ClassSettings inches = new ClassSettings(UnitSystem.US, "en", '.', true, true, 0, true, "K = 0.44 unless the sheet says another. Edge distance 2 hole diameters.");
+        ClassSettings metric = new ClassSettings(UnitSystem.METRIC, "en", '.', true, true, 0, true, "Inside sizes in mm.")
+                .with(Conventions.parse("k_factor=0.44"));
+        ClassSettings inches = new ClassSettings(UnitSystem.US, "en", '.', true, true, 0, true, "Chart B hangs by the brake.")
+                .with(Conventions.parse("edge_distance=2.0; k_factor=0.44"));
         schoolClass(first, "Sheet metal 1, period 2", "MAPLE2", inches, term, 0, FIRST_CLASS);
         schoolClass(second, "Tanks and vessels, evening", "TANKS5", metric, term, SEATS, SECOND_CLASS);
     }

@@ -46,7 +46,7 @@ record DemoStudent(Person person, double ability, Set<String> beliefs, Splittabl
 
     /** What this student writes into the boxes of a problem. */
     Map<String, String> answers(Exercise exercise, Problem problem) {
-        Variant variant = Drawer.draw(exercise, problem.units(), problem.seed()).orElseThrow();
+        Variant variant = problem.drawn(exercise).orElseThrow();
         Optional<Variant.Outcome> believed = variant.outcomes().stream()
                 .filter(o -> o.effect() == Effect.SEEN && beliefs.contains(o.slip().family()) && chance.nextDouble() < FALLS_IN).findFirst();
         Map<String, String> texts = new LinkedHashMap<>();

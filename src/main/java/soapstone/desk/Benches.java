@@ -68,6 +68,7 @@ final class Benches {
         Program program = model.program();
         List<Slot> inputs = inputs(model);
         Filled filled = fill(program, inputs, typed);
+        settle(model, filled);
         List<Message> limits = new ArrayList<>();
         List<WorkedLine> worked = List.of();
         List<BenchView.Result> results = new ArrayList<>();
@@ -85,6 +86,15 @@ final class Benches {
         }
         return new BenchView(links.reference(exercise), task(model.story(), inputs), system, notes(model, inputs), links.cautions(exercise.cautions()),
                 filled.boxes, limits, worked, results, figure);
+    }
+
+    private static void settle(Model model, Filled filled) {
+        for (Given given : model.givens()) {
+            if (!Double.isNaN(given.settled())) {
+                filled.frame.set(given.slot(), given.settled());
+                filled.known |= 1L << given.slot();
+            }
+        }
     }
 
     /** The task with the letters of the boxes in the places of their numbers, so that each box is known by its place in it. */
@@ -127,7 +137,7 @@ final class Benches {
         }
         List<Given> free = new ArrayList<>();
         for (Given given : model.givens()) {
-            boolean derived = given.choice() instanceof Given.Derived && (program.reads(given.slot()) & ~derivable) == 0;
+            boolean derived = !Double.isNaN(given.settled()) || given.choice() instanceof Given.Derived && (program.reads(given.slot()) & ~derivable) == 0;
             derivable |= derived || !given.hidden() ? 1L << given.slot() : 0;
             if (!derived) {
                 free.add(given);
@@ -228,7 +238,7 @@ final class Benches {
     private static void heed(Model model, Frame f, long known, List<Message> limits) {
         for (Model.Rule rule : model.where()) {
             if ((rule.condition().reads() & ~known) == 0 && !rule.condition().holds(f)) {
-                limits.add(Message.of("bench.heed", written(rule.text(), model.system())));
+                limits.add(Message.of("bench.heed", written(Shown.condition(model, rule), model.system())));
             }
         }
     }

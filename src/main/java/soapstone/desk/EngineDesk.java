@@ -31,6 +31,7 @@ import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 import soapstone.web.Desk;
 import soapstone.web.MarksDesk;
+import soapstone.web.ShopDesk;
 import soapstone.web.WorkDesk;
 
 /**
@@ -46,12 +47,14 @@ public final class EngineDesk implements Desk {
     private final Supplier<Library> current;
     private final MarksDesk marks;
     private final WorkDesk work;
+    private final ShopDesk shop;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
         this.current = current;
         this.marks = new EngineMarksDesk(current);
         this.work = new EngineWorkDesk(current);
+        this.shop = new EngineShopDesk(current);
     }
 
     @Override
@@ -62,6 +65,11 @@ public final class EngineDesk implements Desk {
     @Override
     public WorkDesk work() {
         return work;
+    }
+
+    @Override
+    public ShopDesk shop() {
+        return shop;
     }
 
     @Override

@@ -21,7 +21,6 @@ import soapstone.school.School;
 import soapstone.school.Sheets;
 import soapstone.school.Shelf;
 import soapstone.school.Work;
-import soapstone.variant.Drawer;
 import soapstone.variant.Effect;
 import soapstone.variant.Shown;
 import soapstone.variant.Variant;
@@ -65,7 +64,7 @@ final class EngineMarksDesk implements MarksDesk {
     public Optional<Board> board(Problem problem, String ask, String slip, String name) {
         Library library = current.get();
         Optional<Variant> drawn = library.bank().exercise(problem.exercise()).filter(e -> e.fingerprint().equals(problem.fingerprint()))
-                .flatMap(e -> Drawer.draw(e, problem.units(), problem.seed()));
+                .flatMap(problem::drawn);
         return drawn.flatMap(v -> v.outcomes().stream().filter(o -> o.slip().name().equals(slip) && o.effect() != Effect.SAME).findFirst()
                 .map(o -> board(library, v, ask, o, name)));
     }
@@ -111,7 +110,7 @@ final class EngineMarksDesk implements MarksDesk {
     public List<Optional<Asked>> asked(Sheets kept, List<Problem> problems) {
         Library library = current.get();
         Shelf shelf = Shelf.of(library.bank()).or(new KeptExercises(kept, library.bank()));
-        return problems.stream().map(p -> shelf.exercise(p.exercise(), p.fingerprint()).flatMap(e -> Drawer.draw(e, p.units(), p.seed())).map(EngineMarksDesk::asked)).toList();
+        return problems.stream().map(p -> shelf.exercise(p.exercise(), p.fingerprint()).flatMap(p::drawn).map(EngineMarksDesk::asked)).toList();
     }
 
     private static Asked asked(Variant v) {

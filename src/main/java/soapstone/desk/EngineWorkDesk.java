@@ -135,7 +135,7 @@ final class EngineWorkDesk implements WorkDesk {
 
     private static Optional<Variant> variant(Library library, Piece piece) {
         Optional<Exercise> exercise = marking(library, piece).exercise(piece.problem());
-        return exercise.flatMap(e -> Drawer.draw(e, piece.problem().units(), piece.problem().seed()));
+        return exercise.flatMap(piece.problem()::drawn);
     }
 
     private static Sheets sheets(Library library, Piece piece) {

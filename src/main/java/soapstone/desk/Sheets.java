@@ -92,7 +92,15 @@ final class Sheets {
     }
 
     SheetView asked(Exercise exercise, SheetKey key) {
-        Variant variant = variant(exercise, key);
+        return asked(variant(exercise, key), key);
+    }
+
+    /** A draw, not answered yet. */
+    SheetView asked(Variant variant) {
+        return asked(variant, key(variant));
+    }
+
+    private SheetView asked(Variant variant, SheetKey key) {
         Boxes boxes = boxes(variant);
         List<AnswerBox> empty = variant.model().asks().stream().map(a -> boxes.box(a, soapstone.page.Answer.empty())).toList();
         return view(variant, key, SheetView.Stage.ASKED, empty, Optional.empty());
@@ -144,7 +152,8 @@ final class Sheets {
         List<String> notes = model.notes().stream().map(n -> Shown.text(model, n, right, right)).toList();
         Optional<Figure> figure = drawings.asked(variant);
         return new SheetView(links.exercise(exercise), links.unit(exercise.unit()), new SheetKey(key.seed(), key.units(), exercise.fingerprint()),
-                changed, stage, Shown.text(model, model.story(), right, right), notes, links.cautions(exercise.cautions()), figure, boxes,
+                changed, stage, Shown.text(model, model.story(), right, right), notes,
+                EngineShopDesk.told(library.bank(), variant.conventions()), links.cautions(exercise.cautions()), figure, boxes,
                 sources(exercise), feedback);
     }
 

@@ -3,12 +3,30 @@ package soapstone.exercise;
 /**
  * A quantity that is drawn, or derived from those above it.
  *
- * @param slot    where its value stands
- * @param choice  what it can be
- * @param hidden  drawn, but not told to the student
- * @param roundTo rounded half up to this step of base units after drawing; 0 for not
+ * @param slot       where its value stands
+ * @param choice     what it can be
+ * @param hidden     drawn, but not told to the student
+ * @param roundTo    rounded half up to this step of base units after drawing; 0 for not
+ * @param convention what it is where a shop has set that; empty for a given of the exercise's own
  */
-public record Given(String name, int slot, Choice choice, boolean hidden, double roundTo) {
+public record Given(String name, int slot, Choice choice, boolean hidden, double roundTo, String convention) {
+
+    public Given(String name, int slot, Choice choice, boolean hidden, double roundTo) {
+        this(name, slot, choice, hidden, roundTo, "");
+    }
+
+    /** The same given, as a shop may set it. */
+    public Given under(String other) {
+        return new Given(name, slot, choice, hidden, roundTo, other);
+    }
+
+    /**
+     * What nobody is asked for at a bench: a convention that stands behind the numbers and has one value where no shop sets
+     * another; NaN for every other given.
+     */
+    public double settled() {
+        return hidden && !convention.isEmpty() && choice instanceof Pick pick && pick.values().length == 1 ? pick.values()[0] : Double.NaN;
+    }
 
     /** What a given can be. */
     public sealed interface Choice {

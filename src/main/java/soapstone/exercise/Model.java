@@ -3,6 +3,10 @@ package soapstone.exercise;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import soapstone.expression.Change;
 import soapstone.expression.Program;
 import soapstone.expression.Value;
@@ -40,6 +44,17 @@ public record Model(UnitSystem system, Program program, Show[] shows, Template s
      * @param slots the slot, for an argument that is just a name: it prints as that name does
      */
     public record FigurePlan(String kind, Map<String, Value> with, Map<String, String> asked, Map<String, Integer> slots) {}
+
+    /** The names of the conventions that givens and asks follow. */
+    public Set<String> conventions() {
+        return Stream.concat(givens.stream().map(Given::convention), asks.stream().map(Ask::convention)).filter(name -> !name.isEmpty())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** The same working with other asks for the same lines. */
+    public Model asking(List<Ask> others) {
+        return new Model(system, program, shows, story, notes, givens, where, lines, others, slips, consequence, constants, figure, radians, new Kept());
+    }
 
     public Ask ask(String name) {
         return asks.stream().filter(a -> a.name().equals(name)).findFirst().orElse(null);

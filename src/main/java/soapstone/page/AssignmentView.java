@@ -2,6 +2,7 @@ package soapstone.page;
 
 import java.util.List;
 import java.util.Optional;
+import soapstone.source.Message;
 
 /**
  * An assignment as its instructor sees it.
@@ -15,10 +16,11 @@ import java.util.Optional;
  * @param own      due times of single students
  * @param students whom it is for
  * @param others   own classes that it can be copied to
+ * @param refused  which exercises are not dealt, and why
  */
 public record AssignmentView(long id, String title, long inClass, String className, boolean open, ClassView.Stands stands, String opens, String due, String late,
         int tries, String shows, boolean formulas, List<Task> tasks, int problems, String points, Optional<Before> after, List<String> only, List<OwnDue> own,
-        List<AssignmentFormView.Student> students, List<Choice> others, Forms forms) {
+        List<AssignmentFormView.Student> students, List<Choice> others, List<Message> refused, Forms forms) {
 
     /** One thing to do: the titles of its exercises, and how many of them. */
     public record Task(List<String> titles, int many, String points) {
@@ -46,5 +48,6 @@ public record AssignmentView(long id, String title, long inClass, String classNa
         own = List.copyOf(own);
         students = List.copyOf(students);
         others = List.copyOf(others);
+        refused = List.copyOf(refused);
     }
 }

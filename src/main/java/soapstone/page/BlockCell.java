@@ -44,6 +44,7 @@ public record BlockCell(String label, String text, List<String> items, boolean w
         cells.add(cell(words, "block.skill", sheet.exercise().skill(), true));
         cells.add(cell(words, "block.within", tolerance(words, sheet.boxes()), several));
         cells.add(cell(words, "block.units", words.say("units." + Words.key(sheet.key().units()), List.of()), false));
+        cells.add(cell(words, "work.shop", String.join("; ", sheet.shop()), true));
         cells.add(cell(words, "block.sheet", head.number(), false));
         cells.add(cell(words, "work.problem", place, false));
         cells.add(cell(words, "work.class", head.className(), true));

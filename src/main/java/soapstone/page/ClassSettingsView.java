@@ -7,9 +7,26 @@ import java.util.Optional;
  * A new class, or the settings of one.
  *
  * @param languages that pages can be had in
+ * @param shop      fields for the conventions of the shop
  * @param kept      empty for a new class
  */
-public record ClassSettingsView(FormView settings, List<String> languages, Optional<Kept> kept) {
+public record ClassSettingsView(FormView settings, List<String> languages, List<Field> shop, Optional<Kept> kept) {
+
+    /**
+     * A field for a convention.
+     *
+     * @param range       it may be set to, in US units
+     * @param metricRange the same in a metric shop
+     * @param usual       what most shops take, in US units
+     * @param metricUsual the same in a metric shop
+     * @param picks       what it may be set to where these are only some amounts; else empty
+     */
+    public record Field(String name, String title, String says, String range, String metricRange, String usual, String metricUsual, List<String> picks) {
+
+        public Field {
+            picks = List.copyOf(picks);
+        }
+    }
 
     /**
      * What only a class that is there has.
@@ -30,5 +47,6 @@ public record ClassSettingsView(FormView settings, List<String> languages, Optio
 
     public ClassSettingsView {
         languages = List.copyOf(languages);
+        shop = List.copyOf(shop);
     }
 }

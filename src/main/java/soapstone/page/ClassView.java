@@ -1,6 +1,7 @@
 package soapstone.page;
 
 import java.util.List;
+import soapstone.source.Message;
 
 /**
  * A class as its instructor sees it.
@@ -11,9 +12,10 @@ import java.util.List;
  * @param asking      who wait for a place
  * @param left        who are out of it
  * @param work        its assignments, the newest first
+ * @param refused     which of their exercises are not dealt, and why
  */
 public record ClassView(long id, String name, String term, boolean archived, String units, String code, String join, String instructors, List<Seat> seats,
-        List<Seat> asking, List<Seat> left, List<Work> work) {
+        List<Seat> asking, List<Seat> left, List<Work> work, List<Message> refused) {
 
     /** Somebody's place. */
     public record Seat(long person, String seat, String shown, String login, int extraTime) {}
@@ -29,5 +31,6 @@ public record ClassView(long id, String name, String term, boolean archived, Str
         asking = List.copyOf(asking);
         left = List.copyOf(left);
         work = List.copyOf(work);
+        refused = List.copyOf(refused);
     }
 }

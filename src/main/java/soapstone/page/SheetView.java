@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param stage     how far the visitor has come
  * @param story     with the numbers put in
  * @param notes     conventions, with the numbers put in
+ * @param shop      what a class has set of the conventions that the exercise follows, such as "K = 0.42"
  * @param cautions  shown beside the drawing; empty when it touches nothing that can hurt
  * @param figure    the drawing as asked, without the student's own
  * @param boxes     one for each ask, in order
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param feedback  present exactly at the stage {@link Stage#MARKED}
  */
 public record SheetView(ExerciseLink exercise, Reference unit, SheetKey key, boolean changed, Stage stage, String story,
-        List<String> notes, List<Caution> cautions, Optional<Figure> figure, List<AnswerBox> boxes,
+        List<String> notes, List<String> shop, List<Caution> cautions, Optional<Figure> figure, List<AnswerBox> boxes,
         List<CheckSource> sources, Optional<Feedback> feedback) {
 
     /** How far the visitor has come with this sheet. */
@@ -35,6 +36,7 @@ public record SheetView(ExerciseLink exercise, Reference unit, SheetKey key, boo
 
     public SheetView {
         notes = List.copyOf(notes);
+        shop = List.copyOf(shop);
         cautions = List.copyOf(cautions);
         boxes = List.copyOf(boxes);
         sources = List.copyOf(sources);
@@ -45,6 +47,6 @@ public record SheetView(ExerciseLink exercise, Reference unit, SheetKey key, boo
 
     /** The same sheet with other things said about the answers. */
     public SheetView with(Stage otherStage, List<AnswerBox> otherBoxes, Optional<Feedback> otherFeedback) {
-        return new SheetView(exercise, unit, key, changed, otherStage, story, notes, cautions, figure, otherBoxes, sources, otherFeedback);
+        return new SheetView(exercise, unit, key, changed, otherStage, story, notes, shop, cautions, figure, otherBoxes, sources, otherFeedback);
     }
 }

@@ -37,9 +37,10 @@ public record StudentRecordView(String taken, boolean whole, Account account, Li
      * One exercise with its draw.
      *
      * @param seed     brings its numbers again
+     * @param conventions that were set, which do so with it; empty where none was
      * @param question as it stood on the sheet; empty when its earlier form was not kept
      */
-    public record Problem(String exercise, String title, long seed, String units, int round, String question, List<Attempt> attempts) {
+    public record Problem(String exercise, String title, long seed, String units, String conventions, int round, String question, List<Attempt> attempts) {
 
         public Problem {
             attempts = List.copyOf(attempts);

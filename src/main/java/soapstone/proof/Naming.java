@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soapstone.exercise.Ask;
+import soapstone.exercise.Conventions;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Model;
 import soapstone.expression.Frame;
@@ -38,8 +39,13 @@ public final class Naming {
 
     /** Marks the key and every seen slip's answer, rounded as asked and to three figures. */
     public static List<Miss> slips(Exercise exercise, UnitSystem system, long firstSeed, int seeds) {
+        return slips(exercise, system, Conventions.NONE, firstSeed, seeds);
+    }
+
+    /** The same with numbers as a shop has set them. */
+    public static List<Miss> slips(Exercise exercise, UnitSystem system, Conventions set, long firstSeed, int seeds) {
         List<Miss> misses = new ArrayList<>();
-        Drawer drawer = new Drawer(exercise, system);
+        Drawer drawer = new Drawer(exercise, system, set);
         for (long seed = firstSeed; seed < firstSeed + seeds; seed++) {
             Optional<Variant> variant = drawer.draw(seed);
             if (variant.isEmpty()) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import soapstone.exercise.Conventions;
 import soapstone.quantity.UnitSystem;
 import soapstone.school.ClassSettings;
 
@@ -24,6 +25,7 @@ final class Settings {
         node.put("nearEarns", s.nearEarns());
         node.put("bareAllowed", s.bareAllowed());
         node.put("conventions", s.conventions());
+        node.put("shop", s.shop().text());
         return node.toString();
     }
 
@@ -34,7 +36,8 @@ final class Settings {
             return new ClassSettings(UnitSystem.valueOf(n.path("units").asText(usual.units().name())), n.path("language").asText(usual.language()),
                     n.path("decimalMark").asText(String.valueOf(usual.decimalMark())).charAt(0), n.path("carriedEarns").asBoolean(usual.carriedEarns()),
                     n.path("coarseEarns").asBoolean(usual.coarseEarns()), n.path("nearEarns").asDouble(usual.nearEarns()),
-                    n.path("bareAllowed").asBoolean(usual.bareAllowed()), n.path("conventions").asText(usual.conventions()));
+                    n.path("bareAllowed").asBoolean(usual.bareAllowed()), n.path("conventions").asText(usual.conventions()),
+                    Conventions.parse(n.path("shop").asText("")));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the settings of a class are no JSON: " + text, e);
         }

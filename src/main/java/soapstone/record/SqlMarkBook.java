@@ -97,7 +97,7 @@ final class SqlMarkBook implements MarkBook {
             which.of(h, "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason " + ATTEMPTS + "join remark r on r.attempt = a.id ")
                     .map((row, c) -> SqlAttempts.remark(row)).list().forEach(r -> add(remarks, problems.get(r.attempt()), r));
             Map<Long, List<Work>> works = new LinkedHashMap<>();
-            which.of(h, "select s.assignment, s.person, p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points " + SHEETS)
+            which.of(h, "select s.assignment, s.person, p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points, p.conventions " + SHEETS)
                     .map((row, c) -> add(works, row.getLong("assignment"), work(row, attempts, remarks))).list();
             works.replaceAll((assignment, all) -> sorted(all));
             return works;

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jdbi.v3.core.Handle;
+import soapstone.exercise.Conventions;
 import soapstone.quantity.UnitSystem;
 import soapstone.school.Draft;
 import soapstone.school.Problem;
@@ -21,7 +22,7 @@ import soapstone.school.Sheets;
 final class SqlSheets implements Sheets {
 
     private static final String SHEET = "select s.id, s.assignment, s.person, s.number, s.made from sheet s ";
-    private static final String PROBLEM = "select p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points from problem p ";
+    private static final String PROBLEM = "select p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points, p.conventions from problem p ";
     private static final String NEWEST = "and not exists (select 1 from problem n where n.sheet = p.sheet and n.place = p.place and n.round > p.round)";
 
     private final Database database;
@@ -32,7 +33,8 @@ final class SqlSheets implements Sheets {
 
     static Problem problem(ResultSet row) throws SQLException {
         return new Problem(row.getLong("id"), row.getLong("sheet"), row.getLong("task"), row.getInt("place"), row.getInt("round"), row.getString("exercise"),
-                row.getLong("seed"), UnitSystem.valueOf(row.getString("units")), row.getString("fingerprint"), row.getDouble("points"));
+                row.getLong("seed"), UnitSystem.valueOf(row.getString("units")), row.getString("fingerprint"), row.getDouble("points"),
+                Conventions.parse(row.getString("conventions")));
     }
 
     private static Sheet sheet(ResultSet row, List<Problem> problems) throws SQLException {
@@ -96,23 +98,24 @@ final class SqlSheets implements Sheets {
     }
 
     private static long add(Handle h, long sheet, Dealt d, int round) {
-        return h.createUpdate("insert into problem (sheet, task, place, round, exercise, seed, units, fingerprint, points) "
-                        + "values (:sheet, :task, :place, :round, :exercise, :seed, :units, :fingerprint, :points)")
+        return h.createUpdate("insert into problem (sheet, task, place, round, exercise, seed, units, fingerprint, points, conventions) "
+                        + "values (:sheet, :task, :place, :round, :exercise, :seed, :units, :fingerprint, :points, :conventions)")
                 .bind("sheet", sheet).bind("task", d.task()).bind("place", d.place()).bind("round", round).bind("exercise", d.exercise()).bind("seed", d.seed())
                 .bind("units", d.units().name()).bind("fingerprint", d.fingerprint()).bind("points", d.points())
+                .bind("conventions", d.conventions().text())
                 .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
     }
 
     @Override
-    public Problem again(long problem, long seed, String fingerprint) {
+    public Problem again(long problem, Dealt next) {
         return database.in(h -> {
             Problem p = find(h, problem).orElseThrow();
             // The sheet's row keeps two taps at once from making two rounds of the same number.
             h.createQuery("select id from sheet where id = :id for update").bind("id", p.sheet()).mapTo(Long.class).one();
             Problem newest = h.createQuery(PROBLEM + "where p.sheet = :sheet and p.place = :place " + NEWEST).bind("sheet", p.sheet()).bind("place", p.place())
                     .map((row, c) -> problem(row)).one();
-            Dealt next = new Dealt(p.task(), p.place(), p.exercise(), seed, p.units(), fingerprint, p.points());
-            return newest.round() > p.round() ? newest : find(h, add(h, p.sheet(), next, p.round() + 1)).orElseThrow();
+            Dealt own = new Dealt(p.task(), p.place(), p.exercise(), next.seed(), next.units(), next.fingerprint(), p.points(), next.conventions());
+            return newest.round() > p.round() ? newest : find(h, add(h, p.sheet(), own, p.round() + 1)).orElseThrow();
         });
     }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import soapstone.bank.Bank;
+import soapstone.exercise.Conventions;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
 import soapstone.quantity.UnitSystem;
@@ -38,12 +39,15 @@ public final class Dealing {
 
     private final Bank bank;
     private final UnitSystem units;
+    private final Conventions shop;
     private final RandomGenerator chance;
     private final Map<String, Drawer> drawers = new HashMap<>();
+    private final Map<String, Boolean> fair = new HashMap<>();
 
     public Dealing(Bank bank, ClassSettings settings, RandomGenerator chance) {
         this.bank = bank;
         this.units = settings.units();
+        this.shop = settings.shop();
         this.chance = chance;
     }
 
@@ -82,7 +86,7 @@ public final class Dealing {
         before.forEach(taken::add);
         Variant variant = fresh(exercise(problem.exercise()), taken);
         return new Sheets.Dealt(problem.task(), problem.place(), problem.exercise(), variant.seed(), units, variant.exercise().fingerprint(),
-                problem.points());
+                problem.points(), variant.conventions());
     }
 
     /**
@@ -109,7 +113,7 @@ public final class Dealing {
             seen.add(exercise);
             Variant variant = fresh(exercise(exercise), taken);
             problems.add(new Sheets.Dealt(second.tasks().get(task).id(), problem.place(), exercise, variant.seed(), units,
-                    variant.exercise().fingerprint(), problem.points()));
+                    variant.exercise().fingerprint(), problem.points(), variant.conventions()));
         }
         return List.copyOf(problems);
     }
@@ -125,14 +129,14 @@ public final class Dealing {
 
     private Optional<String> another(Problem problem, Assignment.Task task, Set<String> seen) {
         Difficulty wanted = Difficulty.of(exercise(problem.exercise()), units);
-        List<String> fit = task.exercises().stream().filter(e -> !seen.contains(e) && bank.exercise(e).isPresent())
+        List<String> fit = task.exercises().stream().filter(e -> !seen.contains(e) && bank.exercise(e).filter(this::isFair).isPresent())
                 .filter(e -> Difficulty.of(exercise(e), units).equals(wanted)).toList();
         return fit.isEmpty() ? Optional.empty() : Optional.of(fit.get(chance.nextInt(fit.size())));
     }
 
     private Sheets.Dealt dealt(Assignment.Task task, int place, String id, Taken taken) {
         Variant variant = fresh(exercise(id), taken);
-        return new Sheets.Dealt(task.id(), place, id, variant.seed(), units, variant.exercise().fingerprint(), task.points());
+        return new Sheets.Dealt(task.id(), place, id, variant.seed(), units, variant.exercise().fingerprint(), task.points(), variant.conventions());
     }
 
     private Exercise exercise(String id) {
@@ -142,6 +146,9 @@ public final class Dealing {
     /** A draw with a seed that is not taken, and with numbers that are not taken if there are such. */
     private Variant fresh(Exercise exercise, Taken taken) {
         Variant spare = null;
+        if (!isFair(exercise)) {
+            throw new CannotDeal(exercise.id() + " has no fair draw with " + units.word() + " units and " + shop.text());
+        }
         for (int i = 0; i < MOST_TRIES; i++) {
             long seed = chance.nextLong(1, MOST_SEED + 1);
             Optional<Variant> drawn = taken.has(exercise.id(), seed) ? Optional.empty() : drawer(exercise).draw(seed);
@@ -156,8 +163,16 @@ public final class Dealing {
         throw new CannotDeal(exercise.id() + " has no fair draw with " + units.word() + " units");
     }
 
+    private boolean isFair(Exercise exercise) {
+        return fair.computeIfAbsent(exercise.id(), id -> Fairness.isFair(exercise, units, shop));
+    }
+
     private Drawer drawer(Exercise exercise) {
-        return drawers.computeIfAbsent(exercise.id(), id -> new Drawer(exercise, units));
+        return drawer(exercise, units, shop);
+    }
+
+    private Drawer drawer(Exercise exercise, UnitSystem system, Conventions set) {
+        return drawers.computeIfAbsent(exercise.id() + " " + system + " " + set.text(), id -> new Drawer(exercise, system, set));
     }
 
     /** The numbers that a student reads. */
@@ -177,7 +192,7 @@ public final class Dealing {
 
         void add(Problem problem) {
             seeds(problem.exercise()).add(problem.seed());
-            bank.exercise(problem.exercise()).flatMap(e -> drawer(e).draw(problem.seed())).ifPresent(v -> numbers(problem.exercise()).add(told(v)));
+            bank.exercise(problem.exercise()).flatMap(e -> drawer(e, problem.units(), problem.conventions()).draw(problem.seed())).ifPresent(v -> numbers(problem.exercise()).add(told(v)));
         }
 
         Variant with(Variant variant) {
@@ -217,10 +232,11 @@ public final class Dealing {
 
         Picker(Assignment.Task task, Collection<Sheet> already) {
             this.task = task;
-            this.pool = task.exercises().stream().filter(e -> bank.exercise(e).isPresent()).toList();
+            List<String> there = task.exercises().stream().filter(e -> bank.exercise(e).isPresent()).toList();
+            this.pool = there.stream().filter(e -> isFair(exercise(e))).toList();
             if (pool.size() < task.many()) {
-                throw new CannotDeal("of " + String.join(", ", task.exercises())
-                        + " the bank has " + pool.size() + ", and " + task.many() + " are to be dealt");
+                throw new CannotDeal("of " + String.join(", ", task.exercises()) + " the bank has " + there.size() + (pool.size() == there.size() ? ""
+                        : ", " + pool.size() + " of them with fair numbers for what the class has set") + ", and " + task.many() + " are to be dealt");
             }
             for (Sheet sheet : already) {
                 List<String> own = sheet.problems().stream().filter(p -> p.task() == task.id()).map(Problem::exercise).toList();

@@ -21,7 +21,6 @@ import soapstone.mark.Typed;
 import soapstone.mark.Verdict;
 import soapstone.quantity.Reading;
 import soapstone.source.Message;
-import soapstone.variant.Drawer;
 import soapstone.variant.Shown;
 import soapstone.variant.Variant;
 
@@ -93,7 +92,7 @@ public final class Marking {
      * @param texts by the letters of the boxes; a missing one is blank, which is no fault and earns nothing
      */
     public Outcome mark(Problem problem, Map<String, String> texts, ClassSettings settings) {
-        Optional<Variant> variant = exercise(problem).flatMap(e -> Drawer.draw(e, problem.units(), problem.seed()));
+        Optional<Variant> variant = exercise(problem).flatMap(problem::drawn);
         if (variant.isEmpty()) {
             return new Outcome.Stale(Message.of("school.stale", problem.exercise()));
         }

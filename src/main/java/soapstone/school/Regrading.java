@@ -97,8 +97,8 @@ public final class Regrading {
         if (old.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Variant> before = Drawer.draw(old.get(), problem.units(), problem.seed());
-        Optional<Variant> after = before.flatMap(b -> new Drawer(fresh.get(), problem.units()).at(problem.seed(), b.attempt()));
+        Optional<Variant> before = problem.drawn(old.get());
+        Optional<Variant> after = before.flatMap(b -> new Drawer(fresh.get(), problem.units(), problem.conventions()).at(problem.seed(), b.attempt()));
         return after.filter(a -> told(a).equals(told(before.get())));
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import soapstone.exercise.Conventions;
+import soapstone.quantity.UnitSystem;
 
 /** Where sheets are kept, and what is typed on them before it is handed in. */
 public interface Sheets {
@@ -22,10 +24,20 @@ public interface Sheets {
     Sheet deal(long assignment, long person, String number, List<Dealt> problems, Instant now);
 
     /** A problem before it is kept. */
-    record Dealt(long task, int place, String exercise, long seed, soapstone.quantity.UnitSystem units, String fingerprint, double points) {}
+    record Dealt(long task, int place, String exercise, long seed, UnitSystem units, String fingerprint, double points, Conventions conventions) {
 
-    /** The next round of a problem with other numbers; where there is a later round already, that one comes back and nothing is kept. */
-    Problem again(long problem, long seed, String fingerprint);
+        /** Dealt without any convention set. */
+        public Dealt(long task, int place, String exercise, long seed, UnitSystem units, String fingerprint, double points) {
+            this(task, place, exercise, seed, units, fingerprint, points, Conventions.NONE);
+        }
+    }
+
+    /**
+     * The next round of a problem with other numbers; where there is a later round already, that one comes back and nothing is kept.
+     *
+     * @param next its numbers; task, place, exercise and points stay those of the problem
+     */
+    Problem again(long problem, Dealt next);
 
     Optional<Problem> problem(long id);
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soapstone.exercise.Ask;
+import soapstone.exercise.Conventions;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
 import soapstone.exercise.Model;
@@ -29,19 +30,28 @@ public final class Drawer {
     private static final long PASSED_OVER = Draw.hash("passed over");
 
     private final Exercise exercise;
+    private final Conventions set;
     private final Model model;
     private final Program program;
     private final Frame right;
     private final Frame other;
     private final Frame coarse;
     private final long[] names;
+    /** What the shop has set, by the places of the givens; NaN where it is drawn. */
+    private final double[] fixed;
     private final int last;
     /** What each slip gives at each ask in the last try, where it is seen; NaN elsewhere. */
     private final double[][] seen;
 
     public Drawer(Exercise exercise, UnitSystem system) {
+        this(exercise, system, Conventions.NONE);
+    }
+
+    /** @param set by the shop: a given that follows one of these is not drawn */
+    public Drawer(Exercise exercise, UnitSystem system, Conventions set) {
         this.exercise = exercise;
-        this.model = exercise.model(system);
+        this.set = set.only(exercise.model(system).conventions());
+        this.model = Rounding.of(exercise.model(system), this.set);
         this.program = model.program();
         this.right = program.frame();
         this.other = program.frame();
@@ -49,11 +59,17 @@ public final class Drawer {
         this.last = model.asks().stream().mapToInt(a -> Math.max(a.slot(), a.second())).max().orElse(0);
         this.seen = new double[model.asks().size()][model.slips().size()];
         this.names = model.givens().stream().mapToLong(g -> Draw.hash(g.name())).toArray();
+        this.fixed = model.givens().stream().mapToDouble(g -> this.set.value(g.convention()).map(q -> q.base(system)).orElse(Double.NaN)).toArray();
     }
 
     /** Draws once; empty when no try passes, which a checked bank does not have. */
     public static Optional<Variant> draw(Exercise exercise, UnitSystem system, long seed) {
-        return new Drawer(exercise, system).draw(seed);
+        return draw(exercise, system, Conventions.NONE, seed);
+    }
+
+    /** Draws once, as a shop has set it; empty when no try passes. */
+    public static Optional<Variant> draw(Exercise exercise, UnitSystem system, Conventions set, long seed) {
+        return new Drawer(exercise, system, set).draw(seed);
     }
 
     public Optional<Variant> draw(long seed) {
@@ -102,6 +118,11 @@ public final class Drawer {
         return alike(MOST_ALIKE) ? "more than " + MOST_ALIKE + " slips give one number" : null;
     }
 
+    /** What is set of what the exercise follows. */
+    public Conventions conventions() {
+        return set;
+    }
+
     /** The values of the last try. */
     public Frame last() {
         return right;
@@ -111,6 +132,10 @@ public final class Drawer {
         List<Given> givens = model.givens();
         for (int i = 0; i < names.length; i++) {
             Given given = givens.get(i);
+            if (!Double.isNaN(fixed[i])) {
+                right.set(given.slot(), fixed[i]);
+                continue;
+            }
             long size = given.choice().size();
             long index = size == 1 ? 0 : Draw.index(seed, names[i], attempt, size);
             if (given.choice() instanceof Given.Range range) {
@@ -213,6 +238,6 @@ public final class Drawer {
                 outcomes.add(new Variant.Outcome(slip, ask, sense ? effect(ask, done, theirs) : Effect.NONE, theirs));
             }
         }
-        return new Variant(exercise, model, seed, attempt, done, List.copyOf(outcomes));
+        return new Variant(exercise, model, set, seed, attempt, done, List.copyOf(outcomes));
     }
 }

@@ -1,6 +1,7 @@
 package soapstone.variant;
 
 import soapstone.exercise.Ask;
+import soapstone.exercise.Given;
 import soapstone.exercise.Model;
 import soapstone.exercise.Template;
 import soapstone.expression.Frame;
@@ -12,6 +13,7 @@ import soapstone.quantity.ShopPrinter;
 public final class Shown {
 
     private static final char POINT = '.';
+    private static final char NO_BREAK = '\u00A0';
 
     private Shown() {}
 
@@ -44,6 +46,18 @@ public final class Shown {
             text.append(text.length() == 0 ? "" : "; ").append(amount(program, v, s, show));
         }
         return text.toString();
+    }
+
+    /** A condition of an exercise as its file has it, with the amount in the place of a given that nobody is asked for at a bench. */
+    public static String condition(Model model, Model.Rule rule) {
+        String text = rule.text();
+        for (Given given : model.givens()) {
+            if (!Double.isNaN(given.settled())) {
+                String amount = amount(model.program(), given.settled(), model.program().slot(given.slot()), Show.AUTO).replace(NO_BREAK, ' ');
+                text = text.replaceAll("\\b" + given.name() + "\\b", amount);
+            }
+        }
+        return text;
     }
 
     /** What a run gives at an ask, rounded as asked and in the unit beside the box. */

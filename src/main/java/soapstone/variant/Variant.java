@@ -3,6 +3,7 @@ package soapstone.variant;
 import java.util.Arrays;
 import java.util.List;
 import soapstone.exercise.Ask;
+import soapstone.exercise.Conventions;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Model;
 import soapstone.exercise.Slip;
@@ -10,13 +11,14 @@ import soapstone.expression.Frame;
 import soapstone.quantity.UnitSystem;
 
 /**
- * One draw of an exercise's numbers, with the whole working done. The same exercise (by fingerprint), unit system and
- * seed give the same variant for ever. The frames inside are not changed after the draw.
+ * One draw of an exercise's numbers, with the whole working done. The same exercise (by fingerprint), unit system,
+ * conventions and seed give the same variant for ever. The frames inside are not changed after the draw.
  */
 public final class Variant {
 
     private final Exercise exercise;
     private final Model model;
+    private final Conventions set;
     private final long seed;
     private final int attempt;
     private final Frame right;
@@ -28,9 +30,10 @@ public final class Variant {
     /** What a slip gives at an ask in this draw: {@code theirs} is the run with the slip put in. */
     public record Outcome(Slip slip, Ask ask, Effect effect, Frame theirs) {}
 
-    Variant(Exercise exercise, Model model, long seed, int attempt, Frame right, List<Outcome> outcomes) {
+    Variant(Exercise exercise, Model model, Conventions set, long seed, int attempt, Frame right, List<Outcome> outcomes) {
         this.exercise = exercise;
         this.model = model;
+        this.set = set;
         this.seed = seed;
         this.attempt = attempt;
         this.right = right;
@@ -56,6 +59,11 @@ public final class Variant {
 
     public Model model() {
         return model;
+    }
+
+    /** What the shop has set of what this exercise follows. */
+    public Conventions conventions() {
+        return set;
     }
 
     public UnitSystem system() {

@@ -14,7 +14,6 @@ import soapstone.page.AssignmentView;
 import soapstone.page.FormView;
 import soapstone.page.Pages;
 import soapstone.page.SchoolTimes;
-import soapstone.page.SheetKey;
 import soapstone.page.SheetView;
 import soapstone.page.Words;
 import soapstone.school.Assignment;
@@ -119,6 +118,9 @@ final class AssignmentRoom implements SchoolSite.Room {
         if (state(v) == Assignment.State.GIVEN && filled.isPresent() && isPast(filled.get().due())) {
             form.form().fault("due-date", Message.of("class-work.due-past"));
         }
+        if (state(v) == Assignment.State.GIVEN && filled.isPresent()) {
+            refusal(filled.get().tasks(), place.in()).ifPresent(why -> form.form().fault("exercises", why));
+        }
         return form.form().isGood() ? done.with(filled.orElseThrow()) : form(v, place, form.form().view()).as(422);
     }
 
@@ -179,7 +181,7 @@ final class AssignmentRoom implements SchoolSite.Room {
                 moment(v, a.opens()), a.due().map(d -> moment(v, d)).orElse(""), Words.key(a.late()), a.tries(), Words.key(a.shows()), a.formulas(), tasks, problems(a),
                 AssignmentForm.points(points), before(a), given.stream().anyMatch(GivenTo::onlyThese) ? doing.stream().map(m -> m.person().shown()).toList() : List.of(),
                 ownDues(v, given, doing), doing.stream().map(m -> new AssignmentFormView.Student(m.person().id(), m.seat(), m.person().shown())).toList(),
-                others(v, work.in()), forms.apply(forms(a)));
+                others(v, work.in()), refused(work), forms.apply(forms(a)));
         return Reply.page(pages.show(v.reader(), "assignment", view));
     }
 
@@ -193,6 +195,12 @@ final class AssignmentRoom implements SchoolSite.Room {
 
     private List<Member> doing(OwnClasses.Work work, List<GivenTo> given) {
         return own.sitting(work.in()).stream().filter(m -> work.isFor(m, given)).toList();
+    }
+
+    /** Exercises that nobody gets, with what the class has set. */
+    private List<Message> refused(OwnClasses.Work work) {
+        List<String> exercises = work.assignment().tasks().stream().flatMap(t -> t.exercises().stream()).toList();
+        return desk.shop().refused(exercises, work.in().settings()).stream().map(ClassRoom::notDealt).toList();
     }
 
     private Optional<AssignmentView.Before> before(Assignment a) {
@@ -229,7 +237,11 @@ final class AssignmentRoom implements SchoolSite.Room {
         long before = 0;
         for (Assignment.Task task : a.tasks()) {
             if (place <= before + task.many()) {
-                SheetView sheet = drawn(work.in(), task);
+                List<String> fair = fair(task, work.in());
+                if (fair.isEmpty()) {
+                    return show(v, work, UnaryOperator.identity()).as(422);
+                }
+                SheetView sheet = drawn(work.in(), fair);
                 return Reply.page(pages.show(v.reader(), "assignment-preview", new AssignmentPreview(a.id(), a.title(), (int) place, problems(a),
                         task.exercises().size() > task.many(), a.due().map(d -> moment(v, d)).orElse(""), a.tries(), AssignmentForm.points(task.points()),
                         work.in().settings().conventions(), sheet)));
@@ -239,13 +251,24 @@ final class AssignmentRoom implements SchoolSite.Room {
         throw Trouble.of(404);
     }
 
-    /** One of the task's exercises with numbers outside of what sheets are dealt. */
-    private SheetView drawn(SchoolClass in, Assignment.Task task) {
-        String[] id = task.exercises().get(random.nextInt(task.exercises().size())).split("/", 2);
+    /** The exercises of a task that can be dealt with what the class has set. */
+    private List<String> fair(Assignment.Task task, SchoolClass in) {
+        List<String> refused = desk.shop().refused(task.exercises(), in.settings()).stream().map(ShopDesk.Refused::exercise).toList();
+        return task.exercises().stream().filter(e -> !refused.contains(e)).toList();
+    }
+
+    /** Why a task has not enough exercises for this class; empty when it has. */
+    private Optional<Message> refusal(List<Assignment.Task> tasks, SchoolClass in) {
+        return tasks.stream().filter(t -> fair(t, in).size() < t.many()).flatMap(t -> desk.shop().refused(t.exercises(), in.settings()).stream())
+                .map(ClassRoom::notDealt).findFirst();
+    }
+
+    /** One of these exercises with numbers outside of what sheets are dealt. */
+    private SheetView drawn(SchoolClass in, List<String> exercises) {
+        String exercise = exercises.get(random.nextInt(exercises.size()));
         for (int i = 0; i < PREVIEW_TRIES; i++) {
             try {
-                SheetKey key = new SheetKey(random.nextLong(PREVIEW_FROM, PREVIEW_TO), in.settings().units(), "");
-                return desk.sheet(id[0], id[1], key).orElseThrow(() -> Trouble.of(404));
+                return desk.shop().trial(exercise, in.settings(), random.nextLong(PREVIEW_FROM, PREVIEW_TO)).orElseThrow(() -> Trouble.of(404));
             } catch (Desk.NoDraw refused) {
                 // Another seed may do.
             }
@@ -262,7 +285,7 @@ final class AssignmentRoom implements SchoolSite.Room {
         Optional<String> gone = a.tasks().stream().flatMap(t -> t.exercises().stream()).filter(e -> !shelf.has(e)).findFirst();
         Optional<Message> fault = a.tasks().isEmpty() ? Optional.of(Message.of("class-work.no-exercise"))
                 : gone.isPresent() ? Optional.of(Message.of("class-work.exercise-gone", gone.get()))
-                : isPast(a.due()) ? Optional.of(Message.of("class-work.give-past")) : Optional.empty();
+                : isPast(a.due()) ? Optional.of(Message.of("class-work.give-past")) : refusal(a.tasks(), work.in());
         if (fault.isPresent()) {
             FormView view = new FormView(Map.of(), Map.of("give", fault.get()));
             return show(v, work, f -> new AssignmentView.Forms(view, f.due(), f.own(), f.makeUp(), f.copy())).as(422);

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import soapstone.exercise.Convention;
+import soapstone.exercise.Conventions;
 import soapstone.page.FormView;
 import soapstone.page.Words;
 import soapstone.quantity.UnitSystem;
@@ -43,6 +45,7 @@ final class ClassForm {
     private static FormView of(String name, String term, ClassSettings s) {
         Map<String, String> typed = new HashMap<>(Map.of("name", name, "term", term, "units", s.units().name(), "language", s.language(),
                 "mark", s.decimalMark() == ',' ? "comma" : "point", "near", String.valueOf(Math.round(s.nearEarns() * WHOLE)), "conventions", s.conventions()));
+        ShopForm.fill(typed, s.shop());
         tick(typed, "carried", s.carriedEarns());
         tick(typed, "coarse", s.coarseEarns());
         tick(typed, "bare", s.bareAllowed());
@@ -55,8 +58,12 @@ final class ClassForm {
         }
     }
 
-    /** What was typed, or empty when something of it does not fit. */
-    static Optional<Filled> read(FilledForm form, Fields fields) {
+    /**
+     * What was typed, or empty when something of it does not fit.
+     *
+     * @param shop the conventions that can be set
+     */
+    static Optional<Filled> read(FilledForm form, Fields fields, List<Convention> shop) {
         String name = form.wanted("name", LONGEST_NAME);
         String term = form.line("term", LONGEST_TERM);
         UnitSystem units = form.choice("units", UnitSystem.class);
@@ -70,7 +77,9 @@ final class ClassForm {
         }
         double near = form.number("near", 0, WHOLE) / WHOLE;
         String conventions = form.text("conventions", LONGEST_CONVENTIONS);
-        return form.isGood() ? Optional.of(new Filled(name, term, new ClassSettings(units, language, mark.equals("comma") ? ',' : '.',
-                form.ticked("carried"), form.ticked("coarse"), near, form.ticked("bare"), conventions))) : Optional.empty();
+        char decimalMark = mark.equals("comma") ? ',' : '.';
+        Conventions set = ShopForm.read(form, shop, units, decimalMark);
+        return form.isGood() ? Optional.of(new Filled(name, term, new ClassSettings(units, language, decimalMark,
+                form.ticked("carried"), form.ticked("coarse"), near, form.ticked("bare"), conventions, set))) : Optional.empty();
     }
 }

@@ -27,11 +27,13 @@ final class ClassRoom implements SchoolSite.Room {
     private static final int LONGEST_LOGIN = 80;
 
     private final OwnClasses own;
+    private final ShopDesk shop;
     private final Pages pages;
     private final RandomGenerator random;
 
-    ClassRoom(SchoolOffice office, Pages pages, RandomGenerator random) {
+    ClassRoom(SchoolOffice office, ShopDesk shop, Pages pages, RandomGenerator random) {
         this.own = new OwnClasses(office);
+        this.shop = shop;
         this.pages = pages;
         this.random = random;
     }
@@ -76,12 +78,12 @@ final class ClassRoom implements SchoolSite.Room {
     }
 
     private Reply fresh(Visit v, FormView form) {
-        return Reply.page(pages.show(v.reader(), "class-settings", new ClassSettingsView(form, ClassForm.languages(), Optional.empty())));
+        return Reply.page(pages.show(v.reader(), "class-settings", new ClassSettingsView(form, ClassForm.languages(), ShopForm.fields(shop.conventions()), Optional.empty())));
     }
 
     private Reply make(Visit v) {
         FilledForm form = new FilledForm(v.form());
-        Optional<ClassForm.Filled> filled = ClassForm.read(form, v.form());
+        Optional<ClassForm.Filled> filled = ClassForm.read(form, v.form(), shop.conventions());
         if (filled.isEmpty()) {
             return fresh(v, form.view()).as(422);
         }
@@ -96,7 +98,19 @@ final class ClassRoom implements SchoolSite.Room {
         List<ClassView.Work> work = own.school().assignments().of(in.id()).stream().map(a -> work(v, a)).toList();
         String instructors = own.school().classes().instructors(in.id()).stream().map(Person::shown).collect(Collectors.joining(", "));
         return new ClassView(in.id(), in.name(), in.term(), in.archived().isPresent(), in.settings().units().word(), ClassCode.shown(in.code()),
-                own.address(v) + "/join", instructors, seats(members, Member.State.IN), seats(members, Member.State.ASKED), seats(members, Member.State.LEFT), work);
+                own.address(v) + "/join", instructors, seats(members, Member.State.IN), seats(members, Member.State.ASKED), seats(members, Member.State.LEFT), work,
+                refused(in));
+    }
+
+    /** Exercises of the class's assignments that nobody gets, with what the class has set. */
+    private List<Message> refused(SchoolClass in) {
+        List<String> exercises = own.school().assignments().of(in.id()).stream().filter(a -> a.state() != Assignment.State.TAKEN)
+                .flatMap(a -> a.tasks().stream()).flatMap(t -> t.exercises().stream()).toList();
+        return shop.refused(exercises, in.settings()).stream().map(ClassRoom::notDealt).toList();
+    }
+
+    static Message notDealt(ShopDesk.Refused refused) {
+        return Message.of("class-work.not-dealt", refused.title(), refused.set());
     }
 
     private static List<ClassView.Seat> seats(List<Member> members, Member.State state) {
@@ -121,13 +135,13 @@ final class ClassRoom implements SchoolSite.Room {
         ClassSettingsView.Kept kept = new ClassSettingsView.Kept(in.id(), in.name(), in.archived().isPresent(), ClassCode.shown(in.code()), instructors,
                 forms.another().orElse(FormView.of(Map.of())), forms.copy().orElse(FormView.of(Map.of("copy-name", in.name()))));
         return Reply.page(pages.show(v.reader(), "class-settings",
-                new ClassSettingsView(forms.settings().orElse(ClassForm.of(in)), ClassForm.languages(), Optional.of(kept))));
+                new ClassSettingsView(forms.settings().orElse(ClassForm.of(in)), ClassForm.languages(), ShopForm.fields(shop.conventions()), Optional.of(kept))));
     }
 
     private Reply change(Visit v) {
         SchoolClass in = own.open(v);
         FilledForm form = new FilledForm(v.form());
-        Optional<ClassForm.Filled> filled = ClassForm.read(form, v.form());
+        Optional<ClassForm.Filled> filled = ClassForm.read(form, v.form(), shop.conventions());
         if (filled.isEmpty()) {
             return settings(v, in, new Forms(Optional.of(form.view()), Optional.empty(), Optional.empty())).as(422);
         }

@@ -94,6 +94,9 @@ public interface Desk {
     /** What a student's pages ask. */
     WorkDesk work();
 
+    /** What the pages of a class ask about the shop's conventions. */
+    ShopDesk shop();
+
     /** Everything that has a page of its own, for near names and for walking through the site. */
     List<Reference> contents();
 

@@ -260,7 +260,7 @@ final class ProblemRoom implements SchoolSite.Room {
             try {
                 Sheets.Dealt dealt = desk.again(at.problem(), at.own().rounds(at.place()), at.own().terms().schoolClass().settings());
                 desk.whole(dealt.exercise()).ifPresent(whole -> school().sheets().keepWhole(dealt.fingerprint(), whole, now()));
-                school().sheets().again(at.problem().id(), dealt.seed(), dealt.fingerprint());
+                school().sheets().again(at.problem().id(), dealt);
             } catch (CannotDeal e) {
                 return refused(v, at, Message.of("work.cannot-deal"));
             }

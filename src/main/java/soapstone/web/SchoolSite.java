@@ -21,7 +21,7 @@ final class SchoolSite {
                 new StartRoom(office, pages, porter, random),
                 new AccountRoom(office, pages, porter, languages, random),
                 new AccountsRoom(office, pages, random),
-                new ClassRoom(office, pages, random),
+                new ClassRoom(office, desk.shop(), pages, random),
                 new AssignmentRoom(office, desk, pages, random),
                 new RosterRoom(office, pages, random),
                 new JoinRoom(office, pages, random),

@@ -88,7 +88,7 @@ final class StudentExport {
     private StudentRecordView.Problem problem(Work w, Optional<MarksDesk.Asked> asked) {
         Map<String, String> prompts = asked.map(MarksDesk.Asked::prompts).orElse(Map.of());
         return new StudentRecordView.Problem(w.problem().exercise(), desk.exercise(w.problem().exercise()).title(), w.problem().seed(), w.problem().units().word(),
-                w.problem().round(), asked.map(MarksDesk.Asked::story).orElse(""), w.attempts().stream().map(a -> attempt(w, a, prompts)).toList());
+                w.problem().conventions().text(), w.problem().round(), asked.map(MarksDesk.Asked::story).orElse(""), w.attempts().stream().map(a -> attempt(w, a, prompts)).toList());
     }
 
     private StudentRecordView.Attempt attempt(Work w, Attempt a, Map<String, String> prompts) {

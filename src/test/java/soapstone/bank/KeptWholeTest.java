@@ -1,11 +1,14 @@
 package soapstone.bank;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import soapstone.exercise.Ask;
+import soapstone.exercise.Conventions;
 import soapstone.exercise.Exercise;
 import soapstone.files.Folder;
 import soapstone.mark.MarkRules;
@@ -56,6 +59,21 @@ class KeptWholeTest {
         Bank bank = SmallBank.read(Folder.builtIn("exercise-bank", ".yaml", ".csv"));
         assertThat(bank.exercises()).hasSizeGreaterThan(60);
         comesBack(bank);
+    }
+
+    /** What a class had set stands beside the mark, and the exercise that comes back follows it, whatever the bank says of conventions now. */
+    @Test
+    void whatComesBackFollowsTheSameConventions() throws IOException {
+        Bank bank = SmallBank.read(Folder.builtIn("exercise-bank", ".yaml", ".csv"));
+        Conventions set = Conventions.parse("k_factor=0.42; rounding=0.015625 in");
+        Exercise exercise = bank.exercise("bends/flat-angle").orElseThrow();
+        Variant dealt = Drawer.draw(exercise, UnitSystem.US, set, 5).orElseThrow();
+        Variant kept = Drawer.draw(read(bank, exercise), UnitSystem.US, set, 5).orElseThrow();
+        assertThat(kept.conventions()).isEqualTo(set);
+        assertThat(kept.model().asks()).extracting(Ask::to, Ask::within).isEqualTo(List.of(tuple(1.0 / 64, 1.0 / 128)));
+        for (String name : List.of("k", "radius", "first", "flat")) {
+            assertThat(kept.right().number(kept.model().program().find(name))).isEqualTo(dealt.right().number(dealt.model().program().find(name)));
+        }
     }
 
     @Test

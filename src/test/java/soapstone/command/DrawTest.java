@@ -37,6 +37,28 @@ class DrawTest {
     }
 
     @Test
+    void aDealtSheetIsDrawnAgainWithWhatWasSet() {
+        String[] command = {"draw", "bends/flat-angle", "--seed", "5", "--key", "--convention", "k_factor=0.42", "--convention", "rounding=1/64 in"};
+        JsonNode data = Shell.run(command).json();
+        assertThat(data.get("conventions").asText()).isEqualTo("k_factor=0.42; rounding=0.015625 in");
+        assertThat(data.at("/given/k/value").asDouble()).isEqualTo(0.42);
+        assertThat(data.at("/asks/0/to").asDouble()).isEqualTo(1.0 / 64);
+        assertThat(data.at("/asks/0/within").asDouble()).isEqualTo(1.0 / 128);
+        String flat = "flat=" + data.at("/key/flat/text").asText();
+        JsonNode marked = Shell.run("mark", "bends/flat-angle", "--seed", "5", "--convention", "k_factor=0.42", "--convention", "rounding=1/64 in",
+                "--answer", flat).json();
+        assertThat(marked.get("conventions")).isEqualTo(data.get("conventions"));
+        assertThat(marked.at("/asks/0/verdict").asText()).isEqualTo("right");
+    }
+
+    @Test
+    void whatIsSetCanLeaveNoFairNumbers() {
+        Shell.Result none = Shell.run("draw", "measuring/pieces-and-kerf", "--seed", "5", "--convention", "saw_kerf=1/16 in");
+        assertThat(none.code()).isEqualTo(1);
+        assertThat(none.err()).contains("No fair numbers come from seed 5 for 'measuring/pieces-and-kerf' with saw_kerf=0.0625 in.");
+    }
+
+    @Test
     void sameSeedSameNumbers() {
         String[] command = {"draw", "--bank", Shell.SMALL.toString(), "rails/latch", "--seed", "4294967295", "--key"};
         assertThat(Shell.run(command).out()).isEqualTo(Shell.run(command).out());

@@ -20,6 +20,17 @@ class WorkTest {
         return Shell.small("work", args(what, given));
     }
 
+    /** A convention behind the numbers has the value that the exercise draws where no shop sets another. */
+    @Test
+    void whatAShopSettlesBehindTheNumbersIsNotAskedFor() {
+        JsonNode data = Shell.run("work", "spacing/bolt-holes", "--given", "length=48 in", "--given", "holes=7", "--given", "edge=1/2 in", "--given", "hole=1/2 in").json();
+        assertThat(data.get("unfit")).extracting(JsonNode::asText).containsExactly("in the exercise edge >= 1.25 * hole");
+        String[] gauge = {"work", "brake/back-gauge", "--given", "leg=2 in", "--given", "other=3 in", "--given", "thickness=0.1 in", "--given", "radius=0.1 in"};
+        double deduction = 5 - Shell.run(gauge).json().at("/result/blank/value").asDouble();
+        assertThat(deduction).as("with K = 0.42, rounded as on the chart").isCloseTo(Math.round((0.4 - Math.PI / 2 * 0.142) * 1000) / 1000.0, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(Shell.run("work", "brake/back-gauge", "--given", "leg=2 in", "--given", "other=3 in").err()).contains("Still to be given: thickness, radius.");
+    }
+
     @Test
     void anExerciseWithItsVisibleNumbers() {
         JsonNode data = work("rails/rivets", "length=4 ft 2 in", "rivets=5", "edge=1");

@@ -24,7 +24,6 @@ import soapstone.school.Problem;
 import soapstone.school.School;
 import soapstone.school.SchoolClass;
 import soapstone.school.Sheet;
-import soapstone.variant.Drawer;
 import soapstone.variant.Variant;
 import soapstone.web.SchoolUnderTest;
 
@@ -103,7 +102,7 @@ final class RealSchool {
     }
 
     static Variant variant(Problem problem) {
-        return Drawer.draw(RealSite.library().bank().exercise(problem.exercise()).orElseThrow(), problem.units(), problem.seed()).orElseThrow();
+        return problem.drawn(RealSite.library().bank().exercise(problem.exercise()).orElseThrow()).orElseThrow();
     }
 
     static Map<String, String> right(Problem problem) {

@@ -90,7 +90,8 @@ class SqlMarkBookTest {
             two.hand(two.sheet(second, wren).problems().get(0), "print1", mark(0, "other", Verdict.RIGHT));
             Attempt one = two.hand(sheet.problems().get(0), "print1", mark(1, "9", Verdict.SLIP), mark(0, " 8 ", Verdict.RIGHT));
             Attempt again = two.hand(sheet.problems().get(0), "print1", mark(0, "7", Verdict.NEAR));
-            two.school.sheets().again(sheet.problems().get(0).id(), 99, "print1");
+            two.school.sheets().again(sheet.problems().get(0).id(),
+                    new Sheets.Dealt(1, 1, "spacing/bolt-holes", 99, UnitSystem.US, "print1", 1));
             two.school.attempts().remark(List.of(new Remark(0, one.id(), 1, NOW, Optional.of(two.instructor.id()), Remark.Cause.OVERRULED, Verdict.RIGHT, 1, "Seen"),
                     new Remark(0, one.id(), 1, NOW, Optional.empty(), Remark.Cause.REGRADED, Verdict.NEAR, 0.5, "Mended")));
 

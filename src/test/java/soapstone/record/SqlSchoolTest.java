@@ -17,8 +17,11 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import soapstone.exercise.Conventions;
 import soapstone.mark.Verdict;
+import soapstone.quantity.Quantity;
 import soapstone.quantity.UnitSystem;
+import soapstone.quantity.Units;
 import soapstone.school.AnswerMark;
 import soapstone.school.Assignment;
 import soapstone.school.Assignments;
@@ -32,6 +35,7 @@ import soapstone.school.Draft;
 import soapstone.school.Member;
 import soapstone.school.People;
 import soapstone.school.Person;
+import soapstone.school.Problem;
 import soapstone.school.Remark;
 import soapstone.school.School;
 import soapstone.school.SchoolClass;
@@ -56,7 +60,8 @@ class SqlSchoolTest {
     }
 
     private static SchoolClass aClass(School school, Person by) {
-        ClassSettings settings = new ClassSettings(UnitSystem.METRIC, "es", ',', false, false, 0.5, false, "Edge distance: 2 \u00D7 hole");
+        ClassSettings settings = new ClassSettings(UnitSystem.METRIC, "es", ',', false, false, 0.5, false, "Edge distance: 2 \u00D7 hole",
+                new Conventions(Map.of("k_factor", new Quantity(0.42, Units.ONE), "lid_gap", new Quantity(1.5, Units.MILLIMETER))));
         return school.classes().add("Sheet metal 1", "Spring", "MAPLE7", settings, by.id(), NOW);
     }
 
@@ -272,14 +277,33 @@ class SqlSchoolTest {
         }
     }
 
+    private static Sheets.Dealt dealt(long seed, String fingerprint) {
+        Conventions set = new Conventions(Map.of("k_factor", new Quantity(0.42, Units.ONE), "saw_kerf", new Quantity(0.09375, Units.INCH)));
+        return new Sheets.Dealt(1, 1, "spacing/bolt-holes", seed, UnitSystem.METRIC, fingerprint, 1, set);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void aProblemKeepsWhatWasSetWhenItWasDealt(String kind, Database database) {
+        try (database) {
+            Fixture f = Fixture.in(database);
+            assertThat(f.school().sheets().problem(f.problem()).orElseThrow().conventions()).isEqualTo(Conventions.NONE);
+            Problem next = f.school().sheets().again(f.problem(), dealt(77, "print2"));
+            assertThat(next.conventions()).isEqualTo(dealt(77, "print2").conventions());
+            assertThat(next.units()).as("the units that it was drawn in").isEqualTo(UnitSystem.METRIC);
+            assertThat(f.school().sheets().allRounds(f.sheet().id())).contains(next);
+            assertThat(f.school().sheets().find(f.sheet().id()).orElseThrow().problems()).contains(next);
+        }
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("soapstone.record.Databases#both")
     void otherNumbersMakeANewRound(String kind, Database database) {
         try (database) {
             Fixture f = Fixture.in(database);
-            assertThat(f.school().sheets().again(f.problem(), 77, "print2").round()).isEqualTo(2);
+            assertThat(f.school().sheets().again(f.problem(), dealt(77, "print2")).round()).isEqualTo(2);
             // The second of two taps, or an old page: no third round comes of it.
-            assertThat(f.school().sheets().again(f.problem(), 78, "print3").seed()).isEqualTo(77);
+            assertThat(f.school().sheets().again(f.problem(), dealt(78, "print3")).seed()).isEqualTo(77);
             Sheet now = f.school().sheets().find(f.sheet().id()).orElseThrow();
             assertThat(f.school().sheets().ofPerson(f.student().id())).containsExactly(now);
             assertThat(f.school().sheets().allRounds(f.sheet().id())).extracting(p -> p.seed()).containsExactly(41L, 77L, 42L);

@@ -70,7 +70,7 @@ final class Desks {
     }
 
     private static Problem problem(long id, long sheet, Sheets.Dealt d) {
-        return new Problem(id, sheet, d.task(), d.place(), 1, d.exercise(), d.seed(), d.units(), d.fingerprint(), d.points());
+        return new Problem(id, sheet, d.task(), d.place(), 1, d.exercise(), d.seed(), d.units(), d.fingerprint(), d.points(), d.conventions());
     }
 
     static Problem problem(Bank bank, String exercise, long seed, double points) {

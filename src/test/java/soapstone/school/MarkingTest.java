@@ -136,7 +136,7 @@ class MarkingTest {
         for (String exercise : List.of(Desks.HOLES, Desks.BEND, Desks.CIRCLE, Desks.DRUM, Desks.RULE)) {
             Problem problem = Desks.problem(BANK, exercise, 6, 5);
             Map<String, String> texts = Map.of(problem.fingerprint(), BANK.wholes().get(exercise));
-            Bank empty = new Bank(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+            Bank empty = new Bank(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
             Marking readBack = new Marking(empty, Shelf.of(f -> Optional.ofNullable(texts.get(f))), Desks.WORDS);
             assertThat(readBack.mark(problem, Desks.right(problem), ClassSettings.USUAL)).isEqualTo(MARKING.mark(problem, Desks.right(problem), ClassSettings.USUAL));
         }

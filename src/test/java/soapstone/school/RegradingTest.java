@@ -9,7 +9,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import soapstone.bank.Bank;
 import soapstone.bank.SmallBank;
+import soapstone.exercise.Conventions;
+import soapstone.exercise.Exercise;
 import soapstone.mark.Verdict;
+import soapstone.quantity.Quantity;
+import soapstone.quantity.UnitSystem;
+import soapstone.quantity.Units;
 import soapstone.source.Message;
 import soapstone.variant.Drawer;
 import soapstone.variant.Variant;
@@ -102,5 +107,30 @@ class RegradingTest {
         files.remove("spacing/bolt-holes.yaml");
         Regrading gone = new Regrading(SmallBank.read(files), Shelf.of(WRONG), Desks.WORDS);
         assertThat(gone.look(List.of(work), ClassSettings.USUAL, TUESDAY).unsettled()).hasSize(1);
+    }
+
+    /** The marks of a problem that was dealt with a K of the shop's own are worked out again with that K, whatever is set now. */
+    @Test
+    void anAttemptIsMarkedAgainWithWhatWasSetWhenItWasDealt() {
+        Bank before = following("flats = left + right - left + right");
+        Bank after = following("flats = left + right");
+        Conventions set = new Conventions(Map.of("k_factor", new Quantity(0.47, Units.ONE)));
+        Exercise dealt = before.exercise(Desks.BEND).orElseThrow();
+        Problem problem = new Problem(1, 1, 11, 1, 1, Desks.BEND, 6, UnitSystem.US, dealt.fingerprint(), 3, set);
+        Variant good = new Drawer(after.exercise(Desks.BEND).orElseThrow(), problem.units(), set).at(6, problem.drawn(dealt).orElseThrow().attempt()).orElseThrow();
+        Marking.Outcome.Done done = (Marking.Outcome.Done) new Marking(before, Desks.NOTHING_KEPT, Desks.WORDS).mark(problem, Desks.right(good), ClassSettings.USUAL);
+        assertThat(done.marks()).extracting(m -> m.verdict().isRight()).containsExactly(true, false);
+        Attempt attempt = new Attempt(50, 1, 1, "r", Desks.MONDAY, false, Attempt.Way.SCREEN, "test", done.fingerprint(), done.marks());
+
+        ClassSettings now = ClassSettings.USUAL.with(new Conventions(Map.of("k_factor", new Quantity(0.33, Units.ONE))));
+        Regrading.Result result = new Regrading(after, Shelf.of(f -> Optional.of(before.wholes().get(Desks.BEND))), Desks.WORDS)
+                .look(List.of(new Work(101, problem, List.of(attempt), List.of())), now, TUESDAY);
+        assertThat(result.unsettled()).isEmpty();
+        assertThat(result.remarks()).extracting(Remark::verdict).containsExactly(Verdict.RIGHT);
+    }
+
+    private static Bank following(String flats) {
+        String text = SmallBank.files().get(Desks.BEND + ".yaml").replace("  k: {pick", "  k: {convention: k_factor, pick").replace("flats = left + right\n", flats + "\n");
+        return SmallBank.read(SmallBank.with(Desks.BEND + ".yaml", text));
     }
 }

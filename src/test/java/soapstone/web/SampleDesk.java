@@ -1,11 +1,13 @@
 package soapstone.web;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import soapstone.exercise.Convention;
 import soapstone.page.AboutView;
 import soapstone.page.Answer;
 import soapstone.page.Answer.Own;
@@ -40,6 +42,7 @@ import soapstone.page.WorkedLine;
 import soapstone.page.WorkedLine.Side;
 import soapstone.page.WorkedLine.Yours;
 import soapstone.quantity.UnitSystem;
+import soapstone.school.ClassSettings;
 import soapstone.source.Message;
 
 /**
@@ -84,6 +87,28 @@ class SampleDesk implements Desk {
     @Override
     public WorkDesk work() {
         return null;
+    }
+
+    /** A sample shop that settles nothing. */
+    @Override
+    public ShopDesk shop() {
+        return new ShopDesk() {
+            @Override
+            public List<Convention> conventions() {
+                return List.of();
+            }
+
+            @Override
+            public List<Refused> refused(Collection<String> exercises, ClassSettings settings) {
+                return List.of();
+            }
+
+            @Override
+            public Optional<SheetView> trial(String exercise, ClassSettings settings, long seed) {
+                String[] id = exercise.split("/", 2);
+                return sheet(id[0], id[1], new SheetKey(seed, settings.units(), ""));
+            }
+        };
     }
 
     @Override
@@ -146,7 +171,7 @@ class SampleDesk implements Desk {
         return new SheetView(e, lid ? PRESSURE : SPACING, new SheetKey(key.seed(), key.units(), FINGERPRINT), changed, stage,
                 lid ? "The lid of the pump box is 14 in across and sits 6 ft under the water of the rain tank. How hard does the water press on it?"
                         : "A 36 1/2 in length of angle gets 9 bolt holes on one line. The first and the last are centered 1 1/4 in from the ends.",
-                List.of("Holes are 9/16 in.", "Mark all of them from the left end."), lid ? List.of(LID) : List.of(),
+                List.of("Holes are 9/16 in.", "Mark all of them from the left end."), List.of(), lid ? List.of(LID) : List.of(),
                 lid ? Optional.empty() : Optional.of(SampleFigures.holeRow(Optional.empty())), boxes,
                 List.of(new CheckSource(CheckSource.Kind.SEEN, "Sample handbook, section 4"), new CheckSource(CheckSource.Kind.OWN, "")), feedback);
     }
