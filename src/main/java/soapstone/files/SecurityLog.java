@@ -87,6 +87,17 @@ public final class SecurityLog {
         otherwise.flush();
     }
 
+    /** Leaves out what is old, also where nothing new is written for weeks. */
+    public synchronized void tidy(Instant now) {
+        try {
+            if (file.isPresent() && Files.exists(file.get())) {
+                tidy(file.get(), now);
+            }
+        } catch (IOException e) {
+            otherwise.println("The security log cannot be written: " + e.getClass().getSimpleName());
+        }
+    }
+
     /** Once a day, and at the first line, what is old is left out. */
     private void tidy(Path log, Instant at) throws IOException {
         Instant day = at.truncatedTo(ChronoUnit.DAYS);
