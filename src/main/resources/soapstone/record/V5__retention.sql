@@ -9,3 +9,7 @@ create table retention (
   -- Whoever of several programs moves this on does the day's work.
   next_at      timestamp with time zone not null
 );
+
+-- A drill or a make-up that is asked for twice at the same moment is one: a hash of what was asked for.
+alter table assignment add column once char(64);
+create unique index assignment_once on assignment (once);
