@@ -12,8 +12,11 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +33,9 @@ public final class SecurityLog {
 
     private static final Duration KEPT = Duration.ofDays(30);
     private static final int LONGEST = 120;
+    private static final int MOST_CAUSES = 6;
+    private static final int MOST_PLACES = 40;
+    private static final String ODD = "[^!-<>-~]";
 
     private final Optional<Path> file;
     private final PrintStream otherwise;
@@ -57,18 +63,40 @@ public final class SecurityLog {
      * @param facts names and values in turn; a value of no signs is left out
      */
     public synchronized void note(Instant at, String event, String... facts) {
+        write(at, line(at, event, facts) + "\n");
+    }
+
+    /**
+     * Writes one line with all the places that a fault went through, the innermost first, and those of its causes: without
+     * their words, which may be somebody's.
+     */
+    public synchronized void fault(Instant at, String event, Throwable fault, String... facts) {
+        write(at, line(at, event, facts) + " trace=" + trace(fault) + "\n");
+    }
+
+    /** Such as {@code java.lang.IllegalStateException@soapstone.web.Site.front:40<soapstone.web.…}. */
+    private static String trace(Throwable fault) {
+        List<String> all = new ArrayList<>();
+        for (Throwable one = fault; one != null && all.size() < MOST_CAUSES; one = one.getCause()) {
+            all.add(one.getClass().getName() + "@" + Arrays.stream(one.getStackTrace()).limit(MOST_PLACES)
+                    .map(e -> e.getClassName() + "." + e.getMethodName() + ":" + e.getLineNumber()).collect(Collectors.joining("<")));
+        }
+        return String.join(";because:", all).replaceAll(ODD, "?");
+    }
+
+    private static String line(Instant at, String event, String... facts) {
         StringBuilder line = new StringBuilder(at.truncatedTo(ChronoUnit.SECONDS).toString()).append(' ').append(harmless(event));
         for (int i = 0; i + 1 < facts.length; i += 2) {
             if (!facts[i + 1].isEmpty()) {
                 line.append(' ').append(harmless(facts[i])).append('=').append(harmless(facts[i + 1]));
             }
         }
-        write(at, line.append('\n').toString());
+        return line.toString();
     }
 
     /** Signs that could end a line, a value or a terminal's patience. */
     private static String harmless(String text) {
-        String plain = text.replaceAll("[^!-<>-~]", "?");
+        String plain = text.replaceAll(ODD, "?");
         return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST);
     }
 
@@ -85,6 +113,17 @@ public final class SecurityLog {
         }
         otherwise.print(line);
         otherwise.flush();
+    }
+
+    /** Leaves out what is old, also where nothing new is written for weeks. */
+    public synchronized void tidy(Instant now) {
+        try {
+            if (file.isPresent() && Files.exists(file.get())) {
+                tidy(file.get(), now);
+            }
+        } catch (IOException e) {
+            otherwise.println("The security log cannot be written: " + e.getClass().getSimpleName());
+        }
     }
 
     /** Once a day, and at the first line, what is old is left out. */

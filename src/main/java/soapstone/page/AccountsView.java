@@ -3,8 +3,12 @@ package soapstone.page;
 import java.util.List;
 import soapstone.school.Person;
 
-/** The keeper's list of instructors and keepers. */
-public record AccountsView(List<Row> rows) {
+/**
+ * The keeper's list of instructors and keepers.
+ *
+ * @param over how many students there are whose records have been kept as long as the rule allows
+ */
+public record AccountsView(List<Row> rows, int over) {
 
     /**
      * One account.

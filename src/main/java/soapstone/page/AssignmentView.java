@@ -17,10 +17,11 @@ import soapstone.source.Message;
  * @param students whom it is for
  * @param others   own classes that it can be copied to
  * @param refused  which exercises are not dealt, and why
+ * @param seen     the newest that comes after it, which says what the page was like when a make-up was asked for
  */
 public record AssignmentView(long id, String title, long inClass, String className, boolean open, ClassView.Stands stands, String opens, String due, String late,
         int tries, String shows, boolean formulas, List<Task> tasks, int problems, String points, Optional<Before> after, List<String> only, List<OwnDue> own,
-        List<AssignmentFormView.Student> students, List<Choice> others, List<Message> refused, Forms forms) {
+        List<AssignmentFormView.Student> students, List<Choice> others, List<Message> refused, long seen, Forms forms) {
 
     /** One thing to do: the titles of its exercises, and how many of them. */
     public record Task(List<String> titles, int many, String points) {

@@ -5,13 +5,16 @@ import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
 import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
+import soapstone.school.OutOfReach;
 
 /**
  * The database of a school: H2 in a data folder, or PostgreSQL at an address. Opening it brings its tables up to this
@@ -23,7 +26,9 @@ public final class Database implements AutoCloseable {
     private static final String STEPS = "classpath:soapstone/record";
     private static final String FILE = "school";
     private static final int MOST_CONNECTIONS = 12;
-    private static final long WAIT_MILLIS = 10_000;
+    /** So long a page waits for a database that is away before it says so. */
+    private static final long WAIT_MILLIS = 4_000;
+    private static final long TRY_MILLIS = 2_000;
     /** Each commit is written before it is acknowledged: without it a killed process loses what it has promised. */
     private static final String H2_OPTIONS = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
 
@@ -74,6 +79,7 @@ public final class Database implements AutoCloseable {
         config.setMaximumPoolSize(MOST_CONNECTIONS);
         config.setMinimumIdle(1);
         config.setConnectionTimeout(WAIT_MILLIS);
+        config.setValidationTimeout(TRY_MILLIS);
         config.setPoolName("school");
         HikariDataSource pool;
         try {
@@ -114,19 +120,26 @@ public final class Database implements AutoCloseable {
         return says.lines().findFirst().orElse(says).replaceAll("[.\\s]+$", "");
     }
 
-    /** Works in one transaction and gives its result; whatever is thrown takes everything back. */
+    /**
+     * Works in one transaction and gives its result; whatever is thrown takes everything back.
+     *
+     * @throws OutOfReach when the database is away, as all that follow
+     */
     public <T> T in(Function<Handle, T> work) {
-        return jdbi.inTransaction(work::apply);
+        return reaching(() -> jdbi.inTransaction(work::apply));
     }
 
     /** Works in one transaction. */
     public void run(Consumer<Handle> work) {
-        jdbi.useTransaction(work::accept);
+        in(h -> {
+            work.accept(h);
+            return null;
+        });
     }
 
     /** Works in one transaction that sees everything as it stood at one moment. */
     <T> T at(TransactionIsolationLevel level, Function<Handle, T> work) {
-        return jdbi.inTransaction(level, work::apply);
+        return reaching(() -> jdbi.inTransaction(level, work::apply));
     }
 
     /** The step that the tables are at. */
@@ -136,7 +149,23 @@ public final class Database implements AutoCloseable {
 
     /** Reads without a transaction of its own. */
     public <T> T read(Function<Handle, T> work) {
-        return jdbi.withHandle(work::apply);
+        return reaching(() -> jdbi.withHandle(work::apply));
+    }
+
+    private <T> T reaching(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (JdbiException e) {
+            throw pool.isClosed() || Reach.isLost(e) ? lost(e) : e;
+        }
+    }
+
+    /** The pool does not know how the embedded database says that it is closed, and would give its dead connections out again. */
+    private OutOfReach lost(JdbiException e) {
+        if (isEmbedded() && !pool.isClosed()) {
+            pool.getHikariPoolMXBean().softEvictConnections();
+        }
+        return new OutOfReach(e);
     }
 
     /** Whether it is the embedded one. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.SqlStatement;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import soapstone.school.Assignment;
 import soapstone.school.Assignments;
 
@@ -63,14 +64,30 @@ final class SqlAssignments implements Assignments {
 
     @Override
     public Assignment add(Assignment fresh, List<GivenTo> given) {
-        return database.in(h -> {
-            long id = bound(h.createUpdate("insert into assignment (class, title, state, opens, due, late, tries, shows, formulas, made_by, made, after) "
-                            + "values (:class, :title, :state, :opens, :due, :late, :tries, :shows, :formulas, :by, :made, :after)"), fresh)
-                    .bind("class", fresh.schoolClass()).bind("by", fresh.madeBy()).bind("made", fresh.made()).bind("after", fresh.after().orElse(null))
-                    .executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
-            addParts(h, id, fresh.tasks(), given);
-            return find(h, id).orElseThrow();
-        });
+        return database.in(h -> add(h, fresh, given, Optional.empty()));
+    }
+
+    private static Assignment add(Handle h, Assignment fresh, List<GivenTo> given, Optional<String> once) {
+        long id = bound(h.createUpdate("insert into assignment (class, title, state, opens, due, late, tries, shows, formulas, made_by, made, after, once) "
+                        + "values (:class, :title, :state, :opens, :due, :late, :tries, :shows, :formulas, :by, :made, :after, :once)"), fresh)
+                .bind("class", fresh.schoolClass()).bind("by", fresh.madeBy()).bind("made", fresh.made()).bind("after", fresh.after().orElse(null))
+                .bind("once", once.orElse(null)).executeAndReturnGeneratedKeys("id").mapTo(Long.class).one();
+        addParts(h, id, fresh.tasks(), given);
+        return find(h, id).orElseThrow();
+    }
+
+    /** The unique key and no lock makes two of them one: whoever comes second waits for the first, and then takes what it made. */
+    @Override
+    public Made addOnce(Assignment fresh, List<GivenTo> given, String once) {
+        try {
+            return new Made(database.in(h -> add(h, fresh, given, Optional.of(once))), true);
+        } catch (UnableToExecuteStatementException e) {
+            if (!(e.getCause() instanceof SQLException cause) || !SqlAttempts.UNIQUE.equals(cause.getSQLState())) {
+                throw e;
+            }
+            return database.read(h -> h.createQuery("select id from assignment where once = :once").bind("once", once).mapTo(Long.class).findOne()
+                    .flatMap(id -> find(h, id))).map(a -> new Made(a, false)).orElseThrow(() -> e);
+        }
     }
 
     private static <S extends SqlStatement<S>> S bound(S statement, Assignment a) {

@@ -26,7 +26,8 @@ final class SqlAttempts implements Attempts {
     private static final String OF_SHEET = "join problem p on p.id = a.problem where p.sheet = :id ";
     private static final String OF_PERSON = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.person = :id ";
 
-    private static final String UNIQUE = "23505";
+    /** What both databases say when something is there already. */
+    static final String UNIQUE = "23505";
     private static final int MOST_TURNS = 100;
 
     private final Database database;

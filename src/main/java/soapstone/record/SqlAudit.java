@@ -46,6 +46,11 @@ final class SqlAudit implements Audit {
         return list("order by id desc limit :id", most);
     }
 
+    @Override
+    public List<Entry> latest(String act, int most) {
+        return database.read(h -> h.createQuery(SELECT + "where act = :act order by id desc limit :most").bind("act", act).bind("most", most).map((row, c) -> entry(row)).list());
+    }
+
     private List<Entry> list(String where, long id) {
         return database.read(h -> h.createQuery(SELECT + where).bind("id", id).map((row, c) -> entry(row)).list());
     }

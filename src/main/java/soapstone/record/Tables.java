@@ -7,7 +7,7 @@ final class Tables {
 
     /** What a backup holds. */
     static final List<String> KEPT = List.of("school", "person", "class", "teaches", "member", "assignment", "task", "given_to", "sheet", "problem", "draft", "attempt",
-            "mark", "remark", "whole_text", "competency", "signoff", "note", "audit", "erased");
+            "mark", "remark", "whole_text", "competency", "signoff", "note", "audit", "erased", "retention");
 
     /** What is of this hour only: after a restore everybody signs in anew. */
     static final List<String> PASSING = List.of("session", "throttle", "once_code");

@@ -15,6 +15,16 @@ public interface Assignments {
     /** Keeps a new assignment; its id and those of its tasks are ignored and given here. */
     Assignment add(Assignment fresh, List<GivenTo> given);
 
+    /**
+     * Keeps a new assignment unless the same was asked for before, be it at this very moment and by somebody else.
+     *
+     * @param once says what is the same: a hash of 64 signs
+     */
+    Made addOnce(Assignment fresh, List<GivenTo> given, String once);
+
+    /** @param fresh whether it was made now; else it was there before */
+    record Made(Assignment assignment, boolean fresh) {}
+
     /** Changes a draft as a whole; false when it is no draft any more, and then nothing changes. */
     boolean change(Assignment assignment, List<GivenTo> given);
 

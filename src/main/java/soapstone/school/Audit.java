@@ -25,4 +25,7 @@ public interface Audit {
 
     /** The latest entries, the newest first. */
     List<Entry> latest(int most);
+
+    /** The latest entries of one act, the newest first. */
+    List<Entry> latest(String act, int most);
 }

@@ -11,10 +11,12 @@ import soapstone.page.AccountPersonView;
 import soapstone.page.AccountsView;
 import soapstone.page.FormView;
 import soapstone.page.Pages;
+import soapstone.page.SchoolTimes;
 import soapstone.page.StudentAccountsView;
 import soapstone.school.Audit;
 import soapstone.school.People;
 import soapstone.school.Person;
+import soapstone.school.Retention;
 import soapstone.school.School;
 import soapstone.source.Message;
 
@@ -67,7 +69,7 @@ final class AccountsRoom implements SchoolSite.Room {
 
     private Reply list(Visit v) {
         List<AccountsView.Row> rows = Stream.of(Person.Kind.KEEPER, Person.Kind.INSTRUCTOR).flatMap(kind -> school().people().all(kind).stream()).map(this::row).toList();
-        return Reply.page(pages.show(v.reader(), "accounts", new AccountsView(rows)));
+        return Reply.page(pages.show(v.reader(), "accounts", new AccountsView(rows, Retention.over(school(), office.clock().instant(), SchoolTimes.zone()).size())));
     }
 
     private AccountsView.Row row(Person p) {

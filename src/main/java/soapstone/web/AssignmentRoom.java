@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import soapstone.page.AssignmentFormView;
@@ -21,6 +22,7 @@ import soapstone.school.Assignments;
 import soapstone.school.Assignments.GivenTo;
 import soapstone.school.Member;
 import soapstone.school.SchoolClass;
+import soapstone.school.SessionRule;
 import soapstone.source.Message;
 
 /** Assignments: written, looked at as a student sees them, given out, taken back, copied, made up for. */
@@ -181,7 +183,7 @@ final class AssignmentRoom implements SchoolSite.Room {
                 moment(v, a.opens()), a.due().map(d -> moment(v, d)).orElse(""), Words.key(a.late()), a.tries(), Words.key(a.shows()), a.formulas(), tasks, problems(a),
                 AssignmentForm.points(points), before(a), given.stream().anyMatch(GivenTo::onlyThese) ? doing.stream().map(m -> m.person().shown()).toList() : List.of(),
                 ownDues(v, given, doing), doing.stream().map(m -> new AssignmentFormView.Student(m.person().id(), m.seat(), m.person().shown())).toList(),
-                others(v, work.in()), refused(work), forms.apply(forms(a)));
+                others(v, work.in()), refused(work), newestAfter(a), forms.apply(forms(a)));
         return Reply.page(pages.show(v.reader(), "assignment", view));
     }
 
@@ -205,6 +207,11 @@ final class AssignmentRoom implements SchoolSite.Room {
 
     private Optional<AssignmentView.Before> before(Assignment a) {
         return a.after().flatMap(assignments()::find).map(b -> new AssignmentView.Before(b.id(), b.title()));
+    }
+
+    /** The newest that comes after it; 0 when there is none yet. */
+    private long newestAfter(Assignment a) {
+        return assignments().of(a.schoolClass()).stream().filter(b -> b.after().equals(Optional.of(a.id()))).mapToLong(Assignment::id).max().orElse(0);
     }
 
     private static List<AssignmentView.OwnDue> ownDues(Visit v, List<GivenTo> given, List<Member> doing) {
@@ -368,9 +375,13 @@ final class AssignmentRoom implements SchoolSite.Room {
         String title = v.reader().words().say("class-work.make-up-title", List.of(a.title()));
         Assignment again = new Assignment(0, a.schoolClass(), cut(title), Assignment.State.GIVEN,
                 own.now(), due, a.late(), a.tries(), a.shows(), a.formulas(), v.person().id(), own.now(), Optional.of(a.id()), a.tasks());
-        Assignment made = assignments().add(again, onlyThese(only));
-        own.note(v, "assignment.make-up", Optional.empty(), work.in(), a.title() + " for " + only.size());
-        return Reply.goTo(path(made.id()));
+        // What the page showed when it was asked for: so the same form twice is one, and so are two who looked at the same.
+        String once = SessionRule.hash("make-up " + a.id() + " " + v.form().text("seen") + " " + new TreeSet<>(only));
+        Assignments.Made made = assignments().addOnce(again, onlyThese(only), once);
+        if (made.fresh()) {
+            own.note(v, "assignment.make-up", Optional.empty(), work.in(), a.title() + " for " + only.size());
+        }
+        return Reply.goTo(path(made.assignment().id()));
     }
 
     /** As much of a title as there is room for, and no half sign. */

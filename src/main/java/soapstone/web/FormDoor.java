@@ -7,6 +7,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpHeaderValue;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Handler;
@@ -18,11 +19,16 @@ import org.eclipse.jetty.util.thread.Scheduler;
 /**
  * Waits for the whole form before anybody works on it, without holding a thread, and turns away what is too large or
  * too slow. The bytes then stand in the request's attribute {@link #FORM}.
+ *
+ * <p>A browser shows an answer only after it has sent all: one that is cut off in the middle of a file shows a broken
+ * connection. So what is too large is taken in to its end and thrown away before it is refused, up to {@link #THROWN_AWAY}.
  */
 final class FormDoor extends Handler.Wrapper {
 
     static final String FORM = "soapstone.form";
     static final int LARGEST = 64 * 1024;
+    /** Nobody chooses a larger file by mistake: the connection is closed on it. */
+    static final long THROWN_AWAY = 64L * 1024 * 1024;
 
     private static final int BAD = 400;
     private static final int SLOW = 408;
@@ -41,12 +47,17 @@ final class FormDoor extends Handler.Wrapper {
         if (!HttpMethod.POST.is(request.getMethod())) {
             return super.handle(request, response, callback);
         }
-        if (request.getLength() > LARGEST) {
+        if (request.getLength() > (waits(request) ? LARGEST : THROWN_AWAY)) {
             refuse(request, response, callback, LARGE);
         } else {
             new Arrival(request, response, callback).begin();
         }
         return true;
+    }
+
+    /** Whether the client asks before it sends anything. */
+    private static boolean waits(Request request) {
+        return request.getHeaders().contains(HttpHeader.EXPECT, HttpHeaderValue.CONTINUE.asString());
     }
 
     private static void refuse(Request request, Response response, Callback callback, int status) {
@@ -63,6 +74,7 @@ final class FormDoor extends Handler.Wrapper {
         private final ByteArrayOutputStream form = new ByteArrayOutputStream();
         private final AtomicBoolean over = new AtomicBoolean();
         private Scheduler.Task clock;
+        private volatile long arrived;
 
         Arrival(Request request, Response response, Callback callback) {
             this.request = request;
@@ -72,7 +84,7 @@ final class FormDoor extends Handler.Wrapper {
 
         void begin() {
             Scheduler scheduler = request.getComponents().getScheduler();
-            clock = scheduler.schedule(() -> end(SLOW), whole.toMillis(), TimeUnit.MILLISECONDS);
+            clock = scheduler.schedule(() -> end(isLarge() ? LARGE : SLOW), whole.toMillis(), TimeUnit.MILLISECONDS);
             run();
         }
 
@@ -98,13 +110,22 @@ final class FormDoor extends Handler.Wrapper {
             bytes.get(some);
             boolean last = chunk.isLast();
             chunk.release();
-            form.write(some, 0, some.length);
-            if (form.size() > LARGEST) {
+            arrived += some.length;
+            if (isLarge()) {
+                form.reset();
+            } else {
+                form.write(some, 0, some.length);
+            }
+            if (isLarge() && (last || arrived > THROWN_AWAY)) {
                 end(LARGE);
             } else if (last && over.compareAndSet(false, true)) {
                 clock.cancel();
                 goOn();
             }
+        }
+
+        private boolean isLarge() {
+            return arrived > LARGEST;
         }
 
         private void goOn() {

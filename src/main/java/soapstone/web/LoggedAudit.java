@@ -41,4 +41,9 @@ final class LoggedAudit implements Audit {
     public List<Entry> latest(int most) {
         return kept.latest(most);
     }
+
+    @Override
+    public List<Entry> latest(String act, int most) {
+        return kept.latest(act, most);
+    }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import soapstone.page.MorningView;
 import soapstone.page.Pages;
@@ -25,6 +26,7 @@ import soapstone.school.Morning;
 import soapstone.school.Problem;
 import soapstone.school.RoomAnswer;
 import soapstone.school.School;
+import soapstone.school.SessionRule;
 import soapstone.school.SlipMap;
 import soapstone.school.Standing;
 import soapstone.school.Work;
@@ -132,6 +134,16 @@ final class MorningRoom implements SchoolSite.Room {
                             .filter(Assignments.GivenTo::onlyThese).map(Assignments.GivenTo::person).collect(Collectors.toSet()).equals(those)).findFirst();
         }
 
+        /**
+         * Says what is the same drill, for two who ask for it at the same moment: for the same students, after the same drills
+         * before, of which each may have been taken back.
+         */
+        String once(Morning.Mistake mistake) {
+            String title = title(mistake);
+            long before = all.stream().filter(a -> a.after().equals(Optional.of(given.assignment().id())) && a.title().equals(title)).mapToLong(Assignment::id).max().orElse(0);
+            return SessionRule.hash("drill " + given.assignment().id() + " " + mistake.row().name() + " " + before + " " + new TreeSet<>(people(mistake)));
+        }
+
         /** In the language of the class, since students read it. */
         String title(Morning.Mistake mistake) {
             String title = taught.words(given.in()).say("marks.drill-title", List.of(desk.family(mistake.row().name()).title()));
@@ -160,20 +172,22 @@ final class MorningRoom implements SchoolSite.Room {
         Look look = new Look(given);
         Morning.Mistake mistake = look.mistake(v.form().text("family")).orElseThrow(() -> Trouble.of(404));
         if (look.drillGiven(mistake).isEmpty()) {
-            give(v, given, look.title(mistake), desk.drill(example(mistake.row()).exercise(), mistake.row().name()), List.copyOf(people(mistake)));
+            give(v, given, look.title(mistake), look.once(mistake), desk.drill(example(mistake.row()).exercise(), mistake.row().name()), List.copyOf(people(mistake)));
         }
         return Reply.goTo("/assignments/" + given.assignment().id() + "/morning");
     }
 
     /** Sheets are dealt when the first of them opens it. */
-    private void give(Visit v, Taught.Given given, String title, List<String> exercises, List<Long> students) {
+    private void give(Visit v, Taught.Given given, String title, String once, List<String> exercises, List<Long> students) {
         Instant now = office.clock().instant();
         List<Assignment.Task> tasks = new ArrayList<>();
         exercises.forEach(e -> tasks.add(new Assignment.Task(0, tasks.size() + 1, List.of(e), 1, 1)));
-        Assignment drill = taught.school().assignments().add(new Assignment(0, given.in().id(), title, Assignment.State.GIVEN, now, Optional.empty(),
+        Assignments.Made drill = taught.school().assignments().addOnce(new Assignment(0, given.in().id(), title, Assignment.State.GIVEN, now, Optional.empty(),
                 Assignment.Late.TAKEN, DRILL_TRIES, Assignment.Shows.LINES, given.assignment().formulas(), v.person().id(), now,
-                Optional.of(given.assignment().id()), tasks), students.stream().map(s -> new Assignments.GivenTo(s, Optional.empty(), false, true)).toList());
-        taught.school().audit().note(new Audit.Entry(now, Optional.of(v.person().id()), "assignment.drill", Optional.empty(), Optional.of(given.in().id()),
-                "Assignment " + drill.id() + " after " + given.assignment().id() + ", students: " + students.size(), false));
+                Optional.of(given.assignment().id()), tasks), students.stream().map(s -> new Assignments.GivenTo(s, Optional.empty(), false, true)).toList(), once);
+        if (drill.fresh()) {
+            taught.school().audit().note(new Audit.Entry(now, Optional.of(v.person().id()), "assignment.drill", Optional.empty(), Optional.of(given.in().id()),
+                    "Assignment " + drill.assignment().id() + " after " + given.assignment().id() + ", students: " + students.size(), false));
+        }
     }
 }

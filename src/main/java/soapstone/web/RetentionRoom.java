@@ -1,12 +1,19 @@
 package soapstone.web;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.MonthDay;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.time.format.TextStyle;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import soapstone.page.FormView;
 import soapstone.page.NoticeView;
 import soapstone.page.Pages;
@@ -15,13 +22,21 @@ import soapstone.page.SchoolTimes;
 import soapstone.school.Audit;
 import soapstone.school.Person;
 import soapstone.school.Retention;
+import soapstone.school.Retentions;
 import soapstone.school.School;
 import soapstone.source.Message;
 
-/** How long records are kept: the notice to everybody, and the keeper's list of what is over. */
+/** How long records are kept: the notice to everybody, the keeper's list of what is over, and whether it goes by itself. */
 final class RetentionRoom implements SchoolSite.Room {
 
+    private static final String PATH = "/retention";
     private static final int LONGEST = 10;
+    private static final int PAST = 12;
+    private static final int MONTHS = 12;
+    private static final int LONGEST_MONTH = 31;
+    private static final int WRONG = 422;
+    /** So long after a change nothing goes by itself. */
+    private static final Duration GRACE = Duration.ofDays(1);
 
     private final SchoolOffice office;
     private final Pages pages;
@@ -34,12 +49,13 @@ final class RetentionRoom implements SchoolSite.Room {
     @Override
     public void addTo(Routes routes) {
         routes.get("/privacy", v -> Reply.page(pages.show(v.reader(), "privacy", new NoticeView(yearEnds(v)))))
-                .get(Who.KEEPER, "/retention", v -> list(v, FormView.of(Map.of()), done(v)))
-                .post(Who.KEEPER, "/retention", this::erase);
+                .get(Who.KEEPER, PATH, v -> list(v, kept(), new RetentionView.Done(done(v), v.query().get("written").isPresent())))
+                .post(Who.KEEPER, PATH, this::erase)
+                .post(Who.KEEPER, PATH + "/rule", this::write);
     }
 
-    private static String yearEnds(Visit v) {
-        return DateTimeFormatter.ofPattern("d MMMM", language(v)).format(Retention.YEAR_ENDS);
+    private String yearEnds(Visit v) {
+        return DateTimeFormatter.ofPattern("d MMMM", language(v)).format(school().retentions().rule().yearEnds());
     }
 
     private static Locale language(Visit v) {
@@ -56,8 +72,12 @@ final class RetentionRoom implements SchoolSite.Room {
         return office.school().get();
     }
 
+    private Instant now() {
+        return office.clock().instant();
+    }
+
     private List<Person> over() {
-        return school().privacy().idleSince(Retention.last(office.clock().instant(), SchoolTimes.zone()));
+        return Retention.over(school(), now(), SchoolTimes.zone());
     }
 
     /** Changes when anybody comes on the list or goes off it. */
@@ -65,12 +85,37 @@ final class RetentionRoom implements SchoolSite.Room {
         return Integer.toHexString(people.stream().map(Person::id).toList().hashCode());
     }
 
-    private Reply list(Visit v, FormView form, int done) {
+    /** The rule as a form that nobody has changed. */
+    private FormView kept() {
+        Retentions.Rule rule = school().retentions().rule();
+        Map<String, String> typed = new HashMap<>(Map.of("month", String.valueOf(rule.yearEnds().getMonthValue()), "day", String.valueOf(rule.yearEnds().getDayOfMonth())));
+        if (rule.byItself()) {
+            typed.put("by-itself", "yes");
+        }
+        return FormView.of(typed);
+    }
+
+    private Reply list(Visit v, FormView form, RetentionView.Done done) {
         List<Person> people = over();
-        LocalDate last = Retention.lastDay(LocalDate.ofInstant(office.clock().instant(), SchoolTimes.zone()));
+        Retentions.Rule rule = school().retentions().rule();
+        LocalDate last = Retention.lastDay(LocalDate.ofInstant(now(), SchoolTimes.zone()), rule.yearEnds());
         String language = v.reader().words().language();
+        List<RetentionView.Row> rows = people.stream().map(p -> new RetentionView.Row(p.shown(), p.login(), SchoolTimes.moment(p.created(), language))).toList();
         return Reply.page(pages.show(v.reader(), "retention", new RetentionView(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language(v)).format(last),
-                people.stream().map(p -> new RetentionView.Row(p.shown(), p.login(), SchoolTimes.moment(p.created(), language))).toList(), seen(people), done, form)));
+                rule.byItself(), rows, seen(people), past(v), months(v), done, form)));
+    }
+
+    private List<RetentionView.Past> past(Visit v) {
+        Told told = new Told(school(), v.reader().words());
+        return school().audit().latest(Retention.ERASED, PAST).stream().map(e -> new RetentionView.Past(told.time(e.at()), told.name(e.by()), e.detail())).toList();
+    }
+
+    private static List<RetentionView.Month> months(Visit v) {
+        return Stream.of(Month.values()).map(m -> new RetentionView.Month(String.valueOf(m.getValue()), name(v, m))).toList();
+    }
+
+    private static String name(Visit v, Month month) {
+        return month.getDisplayName(TextStyle.FULL_STANDALONE, language(v));
     }
 
     /** Nobody goes who was not on the list that the keeper looked at. */
@@ -84,11 +129,37 @@ final class RetentionRoom implements SchoolSite.Room {
             form.fault("confirm", Message.of("privacy.confirm-number", String.valueOf(people.size())));
         }
         if (!form.isGood()) {
-            return list(v, form.view(), -1).as(422);
+            return again(v, new FormView(withTyped("confirm", typed), form.view().faults()));
         }
-        people.forEach(p -> school().privacy().erase(p.id(), Optional.of(v.person().id()), office.clock().instant()));
-        school().audit().note(new Audit.Entry(office.clock().instant(), Optional.of(v.person().id()), "retention.erased", Optional.empty(), Optional.empty(),
-                String.valueOf(people.size()), false));
-        return Reply.goTo("/retention?done=" + people.size());
+        Retention.erase(school(), people, Optional.of(v.person().id()), now());
+        return Reply.goTo(PATH + "?done=" + people.size());
+    }
+
+    /** The other form on the page stands as it is kept. */
+    private Map<String, String> withTyped(String name, String text) {
+        Map<String, String> typed = new HashMap<>(kept().typed());
+        typed.put(name, text);
+        return typed;
+    }
+
+    private Reply again(Visit v, FormView form) {
+        return list(v, form, new RetentionView.Done(-1, false)).as(WRONG);
+    }
+
+    private Reply write(Visit v) {
+        FilledForm form = new FilledForm(v.form());
+        Month month = Month.of(form.whole("month", 1, MONTHS));
+        int day = form.whole("day", 1, LONGEST_MONTH);
+        if (day > month.maxLength()) {
+            form.fault("day", Message.of("privacy.retention-day-fault", name(v, month), String.valueOf(month.maxLength())));
+        }
+        if (!form.isGood()) {
+            return again(v, form.view());
+        }
+        Retentions.Rule rule = new Retentions.Rule(MonthDay.of(month, day), form.ticked("by-itself"));
+        school().retentions().write(rule, now().plus(GRACE));
+        school().audit().note(new Audit.Entry(now(), Optional.of(v.person().id()), "retention.changed", Optional.empty(), Optional.empty(),
+                "the year ends " + rule.yearEnds() + ", by itself: " + (rule.byItself() ? "yes" : "no"), false));
+        return Reply.goTo(PATH + "?written=1");
     }
 }

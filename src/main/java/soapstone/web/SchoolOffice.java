@@ -21,7 +21,7 @@ public record SchoolOffice(Supplier<School> school, InstantSource clock, boolean
     }
 
     /** The same, with every change that goes into the school's audit also in the log. */
-    SchoolOffice withAuditLogged() {
+    public SchoolOffice withAuditLogged() {
         return new SchoolOffice(() -> {
             School kept = school.get();
             return kept.withAudit(new LoggedAudit(kept.audit(), log));

@@ -15,6 +15,7 @@ import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Pattern;
 import soapstone.page.Reader;
 import soapstone.page.Words;
+import soapstone.school.OutOfReach;
 import soapstone.school.SignedIn;
 
 /** Takes a request apart, asks the routes, sends the reply. */
@@ -66,6 +67,9 @@ final class SiteServlet extends HttpServlet {
             reply = troubles.of(trouble, request.getRequestURI(), reader);
         } catch (Desk.NoDraw e) {
             reply = troubles.of(e, request.getRequestURI(), reader);
+        } catch (OutOfReach e) {
+            watch.outOfReach(e, pattern(request));
+            reply = troubles.outOfReach(reader);
         } catch (RuntimeException | StackOverflowError e) {
             String reference = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextInt());
             watch.broke(reference, e, pattern(request));

@@ -12,6 +12,9 @@ final class TroublePages {
 
     private static final int BROKEN = 500;
     private static final int NOT_FOUND = 404;
+    private static final int AWAY = 503;
+    /** Seconds after which it is worth trying again. */
+    private static final long SOON = 10;
 
     private final Desk desk;
     private final Pages pages;
@@ -36,6 +39,12 @@ final class TroublePages {
         return page(reader, BROKEN, List.of(Trouble.usual(BROKEN), Message.of("trouble.reference", reference)), "");
     }
 
+    /** The records cannot be reached. What was sent is still in the form of the page before. */
+    Reply outOfReach(Reader reader) {
+        TroubleView view = new TroubleView(AWAY, "trouble.out-of-reach", List.of(Message.of("trouble.out-of-reach-says")), List.of());
+        return new Reply(AWAY, Reply.HTML, SafeHeaders.NO_STORE, "", List.of(), "", SOON, pages.trouble(reader, view).bytes());
+    }
+
     /** For a status that was found before a page of ours was asked. */
     Reply of(int status, Reader reader) {
         int known = reader.words().has("trouble." + status) ? status : status < BROKEN ? 400 : BROKEN;
@@ -45,7 +54,7 @@ final class TroublePages {
 
     private Reply page(Reader reader, int status, List<Message> says, String path) {
         List<Reference> near = status == NOT_FOUND ? near(path) : List.of();
-        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", pages.trouble(reader, new TroubleView(status, says, near)).bytes());
+        return new Reply(status, Reply.HTML, SafeHeaders.NO_STORE, "", pages.trouble(reader, new TroubleView(status, "trouble." + status, says, near)).bytes());
     }
 
     /** Near names are a kindness: when they cannot be had, the page stands without them. */

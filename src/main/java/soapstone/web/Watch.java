@@ -38,16 +38,25 @@ final class Watch {
         log.note(clock.instant(), "refused", "status", String.valueOf(status), "address", address, "by", number(by), "method", method, "at", pattern);
     }
 
-    /** A fault of our own: its kind and its place, without its words, which may be somebody's. */
+    /** A fault of our own: its kind and all its places, without its words, which may be somebody's. */
     void broke(String reference, Throwable fault, String pattern) {
         StackTraceElement[] trace = fault.getStackTrace();
         String place = trace.length == 0 ? "" : trace[0].getClassName() + ":" + trace[0].getLineNumber();
+        log.fault(clock.instant(), "broke", fault, "reference", reference, "fault", fault.getClass().getName(), "cause", cause(fault), "place", place, "at", pattern);
+    }
+
+    /** The database was away. */
+    void outOfReach(Throwable fault, String pattern) {
+        log.note(clock.instant(), "out-of-reach", "cause", cause(fault), "at", pattern);
+    }
+
+    /** The kind of the innermost cause; empty where there is none. */
+    private static String cause(Throwable fault) {
         Throwable cause = fault;
         while (cause.getCause() != null && cause.getCause() != cause) {
             cause = cause.getCause();
         }
-        log.note(clock.instant(), "broke", "reference", reference, "fault", fault.getClass().getName(), "cause", cause == fault ? "" : cause.getClass().getName(),
-                "place", place, "at", pattern);
+        return cause == fault ? "" : cause.getClass().getName();
     }
 
     private static String number(Optional<Long> id) {

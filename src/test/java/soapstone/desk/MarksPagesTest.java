@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.htmlunit.HttpMethod;
@@ -33,6 +36,8 @@ import soapstone.school.Member;
 import soapstone.school.Person;
 import soapstone.school.Problem;
 import soapstone.school.Remark;
+import soapstone.web.PlainHttp;
+import soapstone.web.SchoolUnderTest;
 
 /** The instructor's pages about marks, as a browser without scripts sees them. */
 class MarksPagesTest {
@@ -299,6 +304,31 @@ class MarksPagesTest {
                 "6 not tried with other numbers yet", "2 Wrong layer of the metal");
         assertThat(page.indexOf("Their answers fit")).isNotEqualTo(page.lastIndexOf("Their answers fit"));
         assertThat(text(open("/assignments/" + room.give("Nothing yet", WorkingClass.HOLES).id() + "/morning"))).contains("No wrong answer fits a known mistake yet.");
+    }
+
+    @Test
+    void aDrillThatTwoAskForAtTheSameMomentIsGivenOnce() throws Exception {
+        Assignment a = room.morning();
+        Person rook = room.site.add(Person.Kind.INSTRUCTOR, "Rook T.", "rook");
+        room.site.school.classes().addInstructor(room.in.id(), rook.id());
+        List<PlainHttp> instructors = List.of(new PlainHttp(room.site).signIn("odile", SchoolUnderTest.PASSWORD), new PlainHttp(room.site).signIn("rook", SchoolUnderTest.PASSWORD));
+        HtmlForm form = form(open("/assignments/" + a.id() + "/morning"), "/assignments/" + a.id() + "/drill");
+        String family = form.getInputByName("family").getValue();
+        ExecutorService hands = Executors.newFixedThreadPool(6);
+        try {
+            List<Future<Integer>> answers = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                PlainHttp who = instructors.get(i % 2);
+                answers.add(hands.submit(() -> who.post("/assignments/" + a.id() + "/drill", "family", family).statusCode()));
+            }
+            for (Future<Integer> answer : answers) {
+                assertThat(answer.get()).isEqualTo(302);
+            }
+        } finally {
+            hands.shutdownNow();
+        }
+        assertThat(room.site.school.assignments().of(room.in.id()).stream().filter(x -> x.after().equals(Optional.of(a.id())))).hasSize(1);
+        assertThat(audit("assignment.drill")).hasSize(1);
     }
 
     @Test

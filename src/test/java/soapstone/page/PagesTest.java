@@ -111,7 +111,7 @@ class PagesTest {
             AnswersView answers = f.fill(AnswersView.class);
             isText(() -> pages.answers(reader, answers));
             isText(() -> pages.about(reader, new AboutView(CANARY, 1, 1, 1, 1, 1)));
-            isText(() -> pages.trouble(reader, new TroubleView(404, List.of(Words.verbatim(CANARY)), List.of())));
+            isText(() -> pages.trouble(reader, new TroubleView(404, "trouble.404", List.of(Words.verbatim(CANARY)), List.of())));
         }
     }
 

@@ -16,10 +16,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import soapstone.page.SchoolTimes;
 import soapstone.school.Audit;
 import soapstone.school.Member;
 import soapstone.school.Note;
 import soapstone.school.Person;
+import soapstone.school.Retention;
+import soapstone.school.Retentions;
 import soapstone.school.SchoolClass;
 
 /** A student's data out, away and mended; what is over; what was changed. */
@@ -229,6 +232,38 @@ class PrivacyRoomsTest {
             assertThat(refused.getWebResponse().getStatusCode()).isEqualTo(422);
             assertThat(refused.getVisibleText()).contains("The list has changed").contains("Ada Q.");
             assertThat(c.school.people().byLogin("ada")).isPresent();
+        }
+    }
+
+    @Test
+    @DisplayName("Rule 8: the keeper says when the school year ends, and whether it goes by itself; the pages say what is due")
+    void theKeeperSaysHowLongRecordsAreKept() throws Exception {
+        c.school.classes().setArchived(c.in.id(), Optional.of(c.site.now()));
+        c.site.wait(Duration.ofDays(600));
+        try (WebClient keeper = c.site.browser(c.keeper)) {
+            assertThat(c.site.open(keeper, "/accounts").getVisibleText()).contains("Students whose time is over: 2.");
+            HtmlPage page = c.site.open(keeper, "/retention");
+            assertThat(page.getVisibleText()).contains("nobody is erased until you do it here").contains("Nothing was erased by this rule yet.");
+            HtmlForm form = RecordedClass.form(page, "/retention/rule");
+            form.getSelectByName("month").setSelectedAttribute("6", true);
+            form.getInputByName("day").setValue("31");
+            HtmlPage refused = RecordedClass.send(form);
+            assertThat(refused.getWebResponse().getStatusCode()).isEqualTo(422);
+            assertThat(refused.getVisibleText()).contains("June has days 1 to 30.");
+            assertThat(c.school.retentions().rule()).isEqualTo(Retentions.Rule.USUAL);
+
+            HtmlForm right = RecordedClass.form(refused, "/retention/rule");
+            assertThat(right.getInputByName("day").getValue()).isEqualTo("31");
+            right.getInputByName("day").setValue("15");
+            right.getInputByName("by-itself").setChecked(true);
+            HtmlPage kept = RecordedClass.send(right);
+            assertThat(kept.getVisibleText()).contains("Nothing is erased by itself before tomorrow.").contains("June 15, 2027").contains("once a day").contains("Ada Q.");
+            assertThat(c.school.audit().latest(1).get(0).act()).isEqualTo("retention.changed");
+            assertThat(Retention.byItself(c.school, c.site.now().plus(Duration.ofHours(23)), SchoolTimes.zone())).isZero();
+            assertThat(Retention.byItself(c.school, c.site.now().plus(Duration.ofHours(24)), SchoolTimes.zone())).isEqualTo(2);
+            assertThat(c.site.open(keeper, "/retention").getVisibleText()).contains("the program").contains("Nobody's time is over today.");
+            assertThat(c.site.open(keeper, "/accounts").getVisibleText()).doesNotContain("Students whose time is over");
+            assertThat(c.site.open(keeper, "/privacy").getVisibleText()).contains("15 June");
         }
     }
 

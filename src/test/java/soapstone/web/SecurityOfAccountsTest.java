@@ -41,7 +41,7 @@ class SecurityOfAccountsTest {
             @Override
             public Optional<UnitView> unit(String unit) {
                 if (unit.equals("broken")) {
-                    throw new IllegalStateException("the answer key is 42");
+                    throw new IllegalStateException("the key is forty-two");
                 }
                 return super.unit(unit);
             }
@@ -406,14 +406,14 @@ class SecurityOfAccountsTest {
         site.school.audit().latest(1);
         HttpResponse<String> broken = http.get("/units/broken");
         assertThat(broken.statusCode()).isEqualTo(500);
-        assertThat(broken.body()).doesNotContain("42").doesNotContain("Exception").doesNotContain("soapstone.web");
+        assertThat(broken.body()).doesNotContain("forty-two").doesNotContain("Exception").doesNotContain("soapstone.web");
         String reference = Pattern.compile("in the log under\\s([0-9a-f]{8})").matcher(broken.body().replace('\u00a0', ' ')).results().findFirst().orElseThrow().group(1);
         List<String> lines = site.log().lines().toList();
         assertThat(lines).allMatch(line -> line.matches("2027-03-16T07:00:00Z [a-z.-]+( [a-z]+=[!-~]+)*"));
         assertThat(lines).extracting(line -> line.split(" ")[1]).containsExactly("sign-in-failed", "sign-in-failed", "sign-in-ok", "refused", "refused", "account.password",
                 "sign-in-ok", "broke");
         assertThat(site.log()).contains("reference=" + reference).contains("status=403").contains("at=/account/language").doesNotContainIgnoringCase("wren").doesNotContain("guess")
-                .doesNotContain("42").doesNotContain(PASSWORD).doesNotContain(FRESH);
+                .doesNotContain("forty-two").doesNotContain(PASSWORD).doesNotContain(FRESH);
     }
 
     @Test
