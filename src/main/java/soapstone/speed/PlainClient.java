@@ -11,7 +11,10 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
-/** One connection over which pages are asked for one after the other: as little as possible stands between clock and server. */
+/**
+ * One connection over which pages are asked for one after the other: as little as possible stands between clock and server.
+ * The cookie that a page sets is sent from then on.
+ */
 public final class PlainClient implements AutoCloseable {
 
     private static final int MILLIS = 20_000;
@@ -19,6 +22,7 @@ public final class PlainClient implements AutoCloseable {
     private final Socket socket;
     private final InputStream in;
     private final OutputStream out;
+    private String cookie = "";
 
     /** What came back. */
     public record Reply(int status, byte[] body) {
@@ -38,12 +42,12 @@ public final class PlainClient implements AutoCloseable {
     }
 
     public Reply get(String path) throws IOException {
-        return send("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n\r\n");
+        return send("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n" + cookie + "\r\n");
     }
 
     /** @param form already encoded */
     public Reply post(String path, String form) throws IOException {
-        return send("POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
+        return send("POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\n" + cookie + "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: "
                 + form.length() + "\r\n\r\n" + form);
     }
 
@@ -56,6 +60,7 @@ public final class PlainClient implements AutoCloseable {
         for (String line = line(); !line.isEmpty(); line = line()) {
             String lower = line.toLowerCase(Locale.ROOT);
             length = lower.startsWith("content-length:") ? Integer.parseInt(line.substring(15).strip()) : length;
+            cookie = lower.startsWith("set-cookie:") ? "Cookie:" + line.substring(11).split(";")[0] + "\r\n" : cookie;
             chunked |= lower.startsWith("transfer-encoding:") && lower.contains("chunked");
         }
         return new Reply(status, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
