@@ -37,6 +37,11 @@ final class SchoolOptions {
         return Database.at(url, of("SOAPSTONE_DATABASE_USER"), of("SOAPSTONE_DATABASE_PASSWORD"));
     }
 
+    /** The same, in a schema of its own. */
+    static Database at(String url, String schema) {
+        return Database.at(url, of("SOAPSTONE_DATABASE_USER"), of("SOAPSTONE_DATABASE_PASSWORD"), schema);
+    }
+
     /** The passphrase of backups; empty for none. */
     static String passphrase() {
         return of(PASSPHRASE);

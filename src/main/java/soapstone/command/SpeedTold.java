@@ -9,6 +9,7 @@ import java.util.Locale;
 import soapstone.speed.KeepingSpeed;
 import soapstone.speed.MarkingSpeed;
 import soapstone.speed.PageSpeed;
+import soapstone.speed.SizeSpeed;
 import soapstone.speed.SmallHeap;
 import soapstone.speed.Speed;
 import soapstone.speed.Spread;
@@ -34,6 +35,7 @@ final class SpeedTold {
         heap(speed.heap(), lines);
         lines.add("");
         speed.keeping().forEach(k -> keeping(k, lines));
+        speed.sizes().forEach(k -> size(k, lines));
         return lines;
     }
 
@@ -77,6 +79,22 @@ final class SpeedTold {
         return spread(t.ratio(), 2) + " (" + spread(t.handed(), 0) + " a second against " + spread(t.raw(), 0) + ")";
     }
 
+    private static void size(SizeSpeed s, List<String> lines) {
+        lines.add("");
+        lines.add("A class of " + s.small().students() + " in a school of " + s.large().students() + " on " + s.database()
+                + ", over the same class in a school of its own, after a year's work:");
+        s.pages().forEach(p -> lines.add(String.format(Locale.ROOT, "    %-28s %s times (%.1f ms over %.1f ms)", p.name(), spread(p.ratio(), 2), p.large().median(),
+                p.small().median())));
+        lines.add("    What grows with the school:");
+        lines.add("    " + made(s.large()));
+        lines.add("    " + made(s.small()));
+    }
+
+    private static String made(SizeSpeed.Made m) {
+        return String.format(Locale.ROOT, "%d %s, %d answers: %.0f MB on the disk; filled in %.0f s, opened in %.2f s, a backup in %.1f s.", m.classes(),
+                m.classes() == 1 ? "class" : "classes", m.answers(), m.bytes() / 1e6, m.fill(), m.open(), m.backup());
+    }
+
     private static String spread(Spread s, int places) {
         String format = "%." + places + "f (%." + places + "f to %." + places + "f)";
         return String.format(Locale.ROOT, format, s.median(), s.low(), s.high());
@@ -108,7 +126,27 @@ final class SpeedTold {
             one.putObject("crowd").<ObjectNode>set("ratio", json(k.crowd().ratio())).<ObjectNode>set("handedInASecond", json(k.crowd().handed()))
                     .set("rawASecond", json(k.crowd().raw()));
         }
+        ArrayNode sizes = data.putArray("sizes");
+        speed.sizes().forEach(k -> sizes.add(size(k)));
         return data;
+    }
+
+    private static ObjectNode size(SizeSpeed s) {
+        ObjectNode node = Json.object().put("database", s.database());
+        node.set("large", json(s.large()));
+        node.set("small", json(s.small()));
+        ArrayNode pages = node.putArray("pages");
+        s.pages().forEach(p -> pages.addObject().put("page", p.name()).<ObjectNode>set("ratio", json(p.ratio())).<ObjectNode>set("largeMilliseconds", json(p.large()))
+                .set("smallMilliseconds", json(p.small())));
+        return node;
+    }
+
+    private static ObjectNode json(SizeSpeed.Made m) {
+        ObjectNode node = Json.object().put("classes", m.classes()).put("students", m.students()).put("answers", m.answers()).put("bytes", m.bytes());
+        node.set("fillSeconds", rounded(m.fill()));
+        node.set("openSeconds", rounded(m.open()));
+        node.set("backupSeconds", rounded(m.backup()));
+        return node;
     }
 
     private static ObjectNode marking(MarkingSpeed m) {

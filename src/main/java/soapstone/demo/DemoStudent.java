@@ -13,7 +13,6 @@ import soapstone.expression.Frame;
 import soapstone.proof.Written;
 import soapstone.school.Person;
 import soapstone.school.Problem;
-import soapstone.variant.Drawer;
 import soapstone.variant.Effect;
 import soapstone.variant.Variant;
 
@@ -26,7 +25,7 @@ import soapstone.variant.Variant;
  * @param beliefs    families of slips that this student falls into
  * @param chance     this student's own
  */
-record DemoStudent(Person person, double ability, Set<String> beliefs, SplittableRandom chance) {
+public record DemoStudent(Person person, double ability, Set<String> beliefs, SplittableRandom chance) {
 
     private static final List<String> COMMON = List.of("fence-post", "one-of-two", "allowance-forgotten", "radius-for-diameter", "inside-for-outside",
             "included-angle", "deep-end-everywhere", "gap-or-center", "factor-left-out", "lines-miscounted");
@@ -34,7 +33,8 @@ record DemoStudent(Person person, double ability, Set<String> beliefs, Splittabl
     private static final double LEAVES_BLANK = 0.05;
     private static final double SOME_SLIP = 0.5;
 
-    static DemoStudent of(Person person, SplittableRandom chance) {
+    /** Somebody with an ability and beliefs by chance. */
+    public static DemoStudent of(Person person, SplittableRandom chance) {
         Set<String> beliefs = new HashSet<>();
         int most = chance.nextInt(3);
         for (int i = 0; i <= most; i++) {
@@ -45,7 +45,7 @@ record DemoStudent(Person person, double ability, Set<String> beliefs, Splittabl
     }
 
     /** What this student writes into the boxes of a problem. */
-    Map<String, String> answers(Exercise exercise, Problem problem) {
+    public Map<String, String> answers(Exercise exercise, Problem problem) {
         Variant variant = problem.drawn(exercise).orElseThrow();
         Optional<Variant.Outcome> believed = variant.outcomes().stream()
                 .filter(o -> o.effect() == Effect.SEEN && beliefs.contains(o.slip().family()) && chance.nextDouble() < FALLS_IN).findFirst();

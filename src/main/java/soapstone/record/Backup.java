@@ -197,7 +197,7 @@ public final class Backup {
             throw new UncheckedIOException(e);
         }
         check(database, told, rows);
-        Tables.NUMBERED.forEach(table -> goOn(h, table));
+        Tables.NUMBERED.forEach(table -> Tables.goOn(h, table));
         return told;
     }
 
@@ -211,12 +211,6 @@ public final class Backup {
         if (!told.rows().equals(rows)) {
             throw new Unreadable("The backup is not whole: it says " + told.rows() + " and holds " + rows + ".");
         }
-    }
-
-    /** The next number of a table after those that were put in. */
-    private static void goOn(Handle h, String table) {
-        long next = h.createQuery("select coalesce(max(id), 0) + 1 from " + table).mapTo(Long.class).one();
-        h.execute("alter table " + table + " alter column id restart with " + next);
     }
 
     private static Told told(InputStream in) throws IOException {

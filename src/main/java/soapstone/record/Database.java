@@ -57,7 +57,7 @@ public final class Database implements AutoCloseable {
      * @throws Unusable when another program has it open, when it is of a newer program, or when it is damaged
      */
     public static Database inFolder(Path folder) {
-        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS, "sa", "");
+        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS, "sa", "", null);
     }
 
     /**
@@ -68,14 +68,24 @@ public final class Database implements AutoCloseable {
      * @throws Unusable when it cannot be reached, or when it is of a newer program
      */
     public static Database at(String url, String user, String password) {
-        return open(url, user, password);
+        return open(url, user, password, null);
     }
 
-    private static Database open(String url, String user, String password) {
+    /**
+     * Opens a school that stands beside others in one PostgreSQL database, and makes it where there is none.
+     *
+     * @param schema where its tables are, and nothing else
+     */
+    public static Database at(String url, String user, String password, String schema) {
+        return open(url, user, password, schema);
+    }
+
+    private static Database open(String url, String user, String password, String schema) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(url);
         config.setUsername(user);
         config.setPassword(password);
+        config.setSchema(schema);
         config.setMaximumPoolSize(MOST_CONNECTIONS);
         config.setMinimumIdle(1);
         config.setConnectionTimeout(WAIT_MILLIS);
@@ -166,6 +176,21 @@ public final class Database implements AutoCloseable {
             pool.getHikariPoolMXBean().softEvictConnections();
         }
         return new OutOfReach(e);
+    }
+
+    /** Takes everything away that stands in its schema. */
+    public void throwAway() {
+        if (pool.getSchema() == null) {
+            throw new IllegalStateException("only a school in a schema of its own is thrown away");
+        }
+        run(h -> h.execute("drop schema " + pool.getSchema() + " cascade"));
+    }
+
+    /** What its tables and indexes take on the disk, in bytes. */
+    public long bytes() {
+        return read(h -> h.createQuery(isEmbedded() ? "select cast(setting_value as bigint) from information_schema.settings where setting_name = 'info.FILE_SIZE'"
+                : "select cast(sum(pg_total_relation_size(c.oid)) as bigint) from pg_class c where c.relkind = 'r' and c.relnamespace = cast(current_schema() as regnamespace)")
+                .mapTo(Long.class).one());
     }
 
     /** Whether it is the embedded one. */

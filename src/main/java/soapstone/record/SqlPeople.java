@@ -3,8 +3,10 @@ package soapstone.record;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import soapstone.school.People;
@@ -44,6 +46,18 @@ final class SqlPeople implements People {
     public List<Person> all(Person.Kind kind) {
         return database.read(h -> h.createQuery(SELECT + "where p.kind = :kind order by lower(p.shown), p.id").bind("kind", kind.name())
                 .map((row, c) -> person(row)).list());
+    }
+
+    @Override
+    public Found students(String part, int most) {
+        String where = "from person p where p.kind = 'STUDENT' and (position(lower(:part) in lower(p.shown)) > 0 or position(lower(:part) in p.login) > 0) ";
+        return database.read(h -> new Found(h.createQuery("select " + COLUMNS + " " + where + "order by lower(p.shown), p.id limit :most").bind("part", part).bind("most", most)
+                .map((row, c) -> person(row)).list(), h.createQuery("select count(*) " + where).bind("part", part).mapTo(Integer.class).one()));
+    }
+
+    @Override
+    public Set<Long> waiting() {
+        return new HashSet<>(database.read(h -> h.createQuery("select id from person where kind <> 'STUDENT' and password is null").mapTo(Long.class).list()));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package soapstone.record;
 
 import java.util.List;
+import org.jdbi.v3.core.Handle;
 
 /** The tables in an order in which each stands after those that it points to. */
 final class Tables {
@@ -16,4 +17,10 @@ final class Tables {
     static final List<String> NUMBERED = List.of("person", "class", "assignment", "task", "sheet", "problem", "attempt", "remark", "competency", "signoff", "note", "audit");
 
     private Tables() {}
+
+    /** The next number of a table after those that were put in. */
+    static void goOn(Handle h, String table) {
+        long next = h.createQuery("select coalesce(max(id), 0) + 1 from " + table).mapTo(Long.class).one();
+        h.execute("alter table " + table + " alter column id restart with " + next);
+    }
 }

@@ -3,6 +3,7 @@ package soapstone.school;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where accounts are kept. Each method is one act: it happens as a whole or not at all. */
 public interface People {
@@ -14,6 +15,29 @@ public interface People {
 
     /** Everybody of that kind, by their shown names. */
     List<Person> all(Person.Kind kind);
+
+    /**
+     * Students whose shown name or login holds a text, in small letters or in capitals; by their shown names.
+     *
+     * @param part an empty one is in every name
+     * @param most so many come at most
+     */
+    Found students(String part, int most);
+
+    /**
+     * The first of those who were looked for.
+     *
+     * @param all how many there are
+     */
+    record Found(List<Person> first, int all) {
+
+        public Found {
+            first = List.copyOf(first);
+        }
+    }
+
+    /** Keepers and instructors who have not set a password yet. */
+    Set<Long> waiting();
 
     /** The encoded hash of a password, or empty while there is none. */
     Optional<String> password(long id);

@@ -1,9 +1,9 @@
 package soapstone.web;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import soapstone.page.AccountFormView;
@@ -68,23 +68,22 @@ final class AccountsRoom implements SchoolSite.Room {
     }
 
     private Reply list(Visit v) {
-        List<AccountsView.Row> rows = Stream.of(Person.Kind.KEEPER, Person.Kind.INSTRUCTOR).flatMap(kind -> school().people().all(kind).stream()).map(this::row).toList();
+        Set<Long> waiting = school().people().waiting();
+        List<AccountsView.Row> rows = Stream.of(Person.Kind.KEEPER, Person.Kind.INSTRUCTOR).flatMap(kind -> school().people().all(kind).stream())
+                .map(p -> row(p, waiting.contains(p.id()))).toList();
         return Reply.page(pages.show(v.reader(), "accounts", new AccountsView(rows, Retention.over(school(), office.clock().instant(), SchoolTimes.zone()).size())));
     }
 
-    private AccountsView.Row row(Person p) {
-        boolean waits = !p.isStudent() && school().people().password(p.id()).isEmpty();
+    private static AccountsView.Row row(Person p, boolean waits) {
         return new AccountsView.Row(p.id(), p.shown(), p.login(), p.kind(), p.disabled(), waits, p.twoFactor());
     }
 
+    /** A school may have thousands: the first come, and who is looked for. */
     private Reply students(Visit v) {
         String find = v.form().text("find").strip();
-        String low = find.toLowerCase(Locale.ROOT);
-        List<Person> found = school().people().all(Person.Kind.STUDENT).stream()
-                .filter(p -> p.shown().toLowerCase(Locale.ROOT).contains(low) || p.login().contains(low)).toList();
-        List<AccountsView.Row> rows = found.stream().limit(PAGE)
-                .map(p -> new AccountsView.Row(p.id(), p.shown(), p.login(), p.kind(), p.disabled(), false, false)).toList();
-        return Reply.page(pages.show(v.reader(), "accounts-students", new StudentAccountsView(rows, find, found.size())));
+        People.Found found = school().people().students(find, PAGE);
+        return Reply.page(pages.show(v.reader(), "accounts-students",
+                new StudentAccountsView(found.first().stream().map(p -> row(p, false)).toList(), find, found.all())));
     }
 
     // Adding
@@ -117,7 +116,7 @@ final class AccountsRoom implements SchoolSite.Room {
 
     private Reply show(Visit v, Person p, FormView form) {
         boolean self = p.id() == v.person().id();
-        return Reply.page(pages.show(v.reader(), "accounts-person", new AccountPersonView(row(p), form, self)));
+        return Reply.page(pages.show(v.reader(), "accounts-person", new AccountPersonView(row(p, school().people().waiting().contains(p.id())), form, self)));
     }
 
     private Reply rename(Visit v) {

@@ -117,6 +117,38 @@ class SqlSchoolTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("soapstone.record.Databases#both")
+    void studentsAreFoundByAPartOfTheirNameOrLogin(String kind, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            anInstructor(school);
+            for (String login : List.of("heron", "plover", "snipe_1", "ruff%")) {
+                school.people().add(person(Person.Kind.STUDENT, login), NOW);
+            }
+            assertThat(school.people().students("", 2).first()).extracting(Person::login).containsExactly("heron", "plover");
+            assertThat(school.people().students("", 2).all()).isEqualTo(4);
+            assertThat(school.people().students("wren k", 9).all()).isEqualTo(4);
+            assertThat(school.people().students("OVER", 9).first()).extracting(Person::login).containsExactly("plover");
+            assertThat(school.people().students("_", 9).first()).extracting(Person::login).containsExactly("snipe_1");
+            assertThat(school.people().students("%", 9).first()).extracting(Person::login).containsExactly("ruff%");
+            assertThat(school.people().students("linnet", 9)).isEqualTo(new People.Found(List.of(), 0));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void whoHasNoPasswordYetIsWaiting(String kind, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            Person moss = school.people().add(new People.NewPerson(Person.Kind.KEEPER, "Moss", "moss", null, false, "en"), NOW);
+            assertThat(school.people().waiting()).containsExactly(moss.id());
+            school.people().setPassword(wren.id(), null, false, "");
+            assertThat(school.people().waiting()).containsExactlyInAnyOrder(wren.id(), moss.id());
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
     void theLastInstructorStaysEvenWhenTwoLeaveAtTheSameMoment(String kind, Database database) throws Exception {
         try (database) {
             School school = SqlSchool.of(database);
