@@ -54,11 +54,22 @@ public record MarksTable(List<Student> students, List<Column> columns, List<List
      * @param points earned so far; 0 where nothing was handed in or all is excused
      * @param late   whether something was handed in after the due time
      * @param on     the day of the newest mark
+     * @param due    until when this student has; empty where it is as for all
      */
-    public record Mark(State state, double points, boolean late, Optional<LocalDate> on) {
+    public record Mark(State state, double points, boolean late, Optional<LocalDate> on, Optional<LocalDate> due) {
 
-        public static final Mark NOT_BEGUN = new Mark(State.NOT_BEGUN, 0, false, Optional.empty());
+        public static final Mark NOT_BEGUN = notBegun(Optional.empty());
         public static final Mark EXCUSED = new Mark(State.EXCUSED, 0, false, Optional.empty());
+
+        /** With the due day of all. */
+        public Mark(State state, double points, boolean late, Optional<LocalDate> on) {
+            this(state, points, late, on, Optional.empty());
+        }
+
+        /** Of a student who has until then. */
+        public static Mark notBegun(Optional<LocalDate> due) {
+            return new Mark(State.NOT_BEGUN, 0, false, Optional.empty(), due);
+        }
 
         public Mark {
             if (Double.isNaN(points) || Double.isInfinite(points)) {

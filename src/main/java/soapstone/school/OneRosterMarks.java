@@ -124,7 +124,7 @@ public final class OneRosterMarks {
     }
 
     private List<CsvLines.Cell> result(String student, MarksTable.Column column, MarksTable.Mark mark) {
-        boolean missing = mark.state() == MarksTable.State.NOT_BEGUN && column.due().filter(d -> d.isBefore(today)).isPresent();
+        boolean missing = mark.state() == MarksTable.State.NOT_BEGUN && mark.due().or(column::due).filter(d -> d.isBefore(today)).isPresent();
         return List.of(id(resultId(column, student)), id(ACTIVE), id(made), id(lineItem(column)), id(student), id(scoreStatus(mark.state())),
                 mark.isMarked() ? CsvLines.Cell.number(mark.points()) : CsvLines.Cell.EMPTY, id(mark.on().orElse(today).toString()),
                 CsvLines.Cell.EMPTY, CsvLines.Cell.EMPTY, id(book.schoolClass()), flag(mark.state() == MarksTable.State.BEGUN), flag(false),

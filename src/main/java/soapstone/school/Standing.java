@@ -84,7 +84,7 @@ public record Standing(Member member, State state, List<Place> places, Scores.Sc
         List<Place> places = rounds.values().stream().map(all -> place(all, assignment.late())).toList();
         Scores.Score score = places.stream().map(Place::score).reduce(Scores.Score::plus).orElse(new Scores.Score(0, possible(assignment)));
         boolean late = places.stream().anyMatch(p -> p.best().filter(Attempt::late).isPresent());
-        Optional<Instant> due = own.flatMap(Assignments.GivenTo::due).or(assignment::due);
+        Optional<Instant> due = Terms.due(assignment, member, own);
         boolean excused = own.filter(Assignments.GivenTo::excused).isPresent();
         return new Standing(member, excused ? State.EXCUSED : state(places, typed), places, score, late, due);
     }

@@ -48,11 +48,20 @@ public record Terms(Assignment assignment, SchoolClass schoolClass, Member membe
      * from opening to due. Empty for practice without an end.
      */
     public Optional<Instant> due() {
-        Optional<Instant> ours = own.flatMap(Assignments.GivenTo::due);
-        return ours.isPresent() ? ours : assignment.due().map(this::extended);
+        return due(assignment, member, own);
     }
 
-    private Instant extended(Instant due) {
+    /**
+     * The same where only the time is asked for.
+     *
+     * @param own what differs for this student
+     */
+    static Optional<Instant> due(Assignment assignment, Member member, Optional<Assignments.GivenTo> own) {
+        Optional<Instant> ours = own.flatMap(Assignments.GivenTo::due);
+        return ours.isPresent() ? ours : assignment.due().map(due -> extended(assignment, member, due));
+    }
+
+    private static Instant extended(Assignment assignment, Member member, Instant due) {
         Duration time = Duration.between(assignment.opens(), due);
         return time.isNegative() ? due : due.plus(time.multipliedBy(member.extraTime()).dividedBy(WHOLE));
     }

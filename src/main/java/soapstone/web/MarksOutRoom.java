@@ -138,7 +138,7 @@ final class MarksOutRoom implements SchoolSite.Room {
         }
         Standing s = standing.get();
         Optional<LocalDate> newest = s.places().stream().flatMap(p -> p.best().stream()).map(Attempt::handedIn).max(Comparator.naturalOrder()).map(MarksOutRoom::day);
-        return s.state() == Standing.State.NOT_BEGUN ? MarksTable.Mark.NOT_BEGUN
+        return s.state() == Standing.State.NOT_BEGUN ? MarksTable.Mark.notBegun(s.due().map(MarksOutRoom::day))
                 : new MarksTable.Mark(s.state() == Standing.State.HANDED_IN ? MarksTable.State.DONE : MarksTable.State.BEGUN, s.score().points(), s.late(), newest);
     }
 

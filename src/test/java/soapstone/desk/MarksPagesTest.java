@@ -307,6 +307,22 @@ class MarksPagesTest {
     }
 
     @Test
+    void nobodyWithExtraTimeIsMissingBeforeTheirOwnTimeIsOver() throws Exception {
+        room.give("Holes", WorkingClass.HOLES);
+        for (int seat = 1; seat <= 2; seat++) {
+            room.site.school.classes().seat(room.in.id(), room.person(seat), String.valueOf(seat), Member.State.IN, seat == 1 ? 100 : 0, room.site.now());
+        }
+        room.site.wait(Duration.ofHours(36));
+        PlainHttp odile = new PlainHttp(room.site).signIn("odile", SchoolUnderTest.PASSWORD);
+        String student = "/classes/" + room.in.id() + "/students/";
+        assertThat(odile.get(student + room.person(1)).body()).as("due 48 hours after it was given").contains("so not counted: 1.").doesNotContain("Due and not handed in");
+        assertThat(odile.get(student + room.person(2)).body()).as("due after 24").contains("Due and not handed in, counted as 0 points: 1.");
+        room.site.wait(Duration.ofHours(13));
+        odile.signIn("odile", SchoolUnderTest.PASSWORD);
+        assertThat(odile.get(student + room.person(1)).body()).as("and that is over as well").contains("Due and not handed in, counted as 0 points: 1.");
+    }
+
+    @Test
     void aDrillThatTwoAskForAtTheSameMomentIsGivenOnce() throws Exception {
         Assignment a = room.morning();
         Person rook = room.site.add(Person.Kind.INSTRUCTOR, "Rook T.", "rook");

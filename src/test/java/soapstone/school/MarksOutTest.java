@@ -67,6 +67,18 @@ class MarksOutTest {
     }
 
     @Test
+    void whoHasTimeLeftIsNotMissing() {
+        List<MarksTable.Student> three = List.of(new MarksTable.Student("1", "Ada", "ada", "user-1"), new MarksTable.Student("2", "Bo", "bo", "user-2"),
+                new MarksTable.Student("3", "Cy", "cy", "user-3"));
+        MarksTable table = new MarksTable(three, List.of(new MarksTable.Column(41, "Bolt holes", 10, MONDAY, Optional.of(MONDAY.plusDays(2)))),
+                List.of(List.of(MarksTable.Mark.NOT_BEGUN), List.of(MarksTable.Mark.notBegun(Optional.of(MONDAY.plusDays(4)))),
+                        List.of(MarksTable.Mark.notBegun(Optional.of(MONDAY.plusDays(1))))));
+        List<List<String>> results = readBack(OneRosterMarks.files(table, BOOK, MADE, MONDAY.plusDays(3)).get("results.csv"));
+        int missing = results.get(0).indexOf("missing");
+        assertThat(results.stream().skip(1).map(r -> r.get(missing))).containsExactly("true", "false", "true");
+    }
+
+    @Test
     void aFileBeginsWithTheMarkOfUtf8() {
         byte[] file = PlainMarks.file(named("José"), Words.of("en")::say);
         assertThat(file).startsWith(0xEF, 0xBB, 0xBF);
