@@ -1,10 +1,7 @@
 package soapstone.web;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import soapstone.page.FormView;
@@ -39,11 +36,7 @@ final class RetentionRoom implements SchoolSite.Room {
     }
 
     private static String yearEnds(Visit v) {
-        return DateTimeFormatter.ofPattern("d MMMM", language(v)).format(Retention.YEAR_ENDS);
-    }
-
-    private static Locale language(Visit v) {
-        return Locale.forLanguageTag(v.reader().words().language());
+        return SchoolTimes.yearly(Retention.YEAR_ENDS, v.reader().words().language());
     }
 
     /** How many went just now, for the sentence above the list; a number that somebody made up says no harm. */
@@ -69,7 +62,7 @@ final class RetentionRoom implements SchoolSite.Room {
         List<Person> people = over();
         LocalDate last = Retention.lastDay(LocalDate.ofInstant(office.clock().instant(), SchoolTimes.zone()));
         String language = v.reader().words().language();
-        return Reply.page(pages.show(v.reader(), "retention", new RetentionView(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language(v)).format(last),
+        return Reply.page(pages.show(v.reader(), "retention", new RetentionView(SchoolTimes.date(last, language),
                 people.stream().map(p -> new RetentionView.Row(p.shown(), p.login(), SchoolTimes.moment(p.created(), language))).toList(), seen(people), done, form)));
     }
 
