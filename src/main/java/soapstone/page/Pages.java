@@ -3,6 +3,7 @@ package soapstone.page;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core.TemplateHTMLOutputModel;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateException;
@@ -251,16 +252,20 @@ public final class Pages {
         return HTMLOutputFormat.INSTANCE.fromMarkup(bank && !words.isEnglish() ? " lang=\"en\"" : "");
     }
 
-    /** A sentence whose places hold the bank's words; a number or a letter belongs to every language. */
+    /**
+     * A sentence whose places hold the bank's words; a number or a letter belongs to every language. It stands in an element of its own: in a
+     * link or button that lays its parts out side by side it would come apart.
+     */
     private static TemplateModel english(Words words, String key, List<String> places) throws TemplateModelException {
         if (words.isEnglish()) {
             return HTMLOutputFormat.INSTANCE.fromMarkup(HTMLOutputFormat.INSTANCE.escapePlainText(Shop.keepTogether(words.say(key, places))));
         }
-        return marked(words, key, places, WORD.asPredicate(), "<span lang=\"en\">", "</span>");
+        TemplateHTMLOutputModel sentence = marked(words, key, places, WORD.asPredicate(), "<span lang=\"en\">", "</span>");
+        return HTMLOutputFormat.INSTANCE.fromMarkup("<span>" + HTMLOutputFormat.INSTANCE.getMarkupString(sentence) + "</span>");
     }
 
     /** A sentence with its places between tags, as markup. The marks for the tags go through the escaping untouched. */
-    private static TemplateModel marked(Words words, String key, List<String> places, Predicate<String> which, String before, String behind)
+    private static TemplateHTMLOutputModel marked(Words words, String key, List<String> places, Predicate<String> which, String before, String behind)
             throws TemplateModelException {
         List<String> marked = places.stream().map(p -> which.test(p) ? OPEN + p + CLOSE : p).toList();
         String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(Shop.keepTogether(words.say(key, marked)));
