@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 
 /** Times as pages show them: in the time zone of the machine that keeps the school, on the clock of 24 hours. */
@@ -31,9 +32,9 @@ public final class SchoolTimes {
         return print(time, "HH:mm:ss", language);
     }
 
-    /** {@code 16 March 2027}, or {@code 16 de marzo de 2027}. */
+    /** {@code March 16, 2027}, or {@code 16 de marzo de 2027}. */
     public static String date(LocalDate day, String language) {
-        return pattern(isSpanish(language) ? "d 'de' MMMM 'de' uuuu" : "d MMMM uuuu", language).format(day);
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(Locale.forLanguageTag(language)).format(day);
     }
 
     /** {@code 30 June}, or {@code 30 de junio}. */
