@@ -7,10 +7,13 @@ import java.util.stream.Collectors;
 /**
  * A cell of the title block.
  *
- * @param items what the text is a list of, where it is one; else empty
- * @param wide  takes the whole row
+ * @param label   what it is
+ * @param text    what stands in it
+ * @param sources what the text is a list of, where it is one; else empty
+ * @param wide    takes the whole row
+ * @param bank    whether the text is the bank's own words
  */
-public record BlockCell(String label, String text, List<String> items, boolean wide) {
+public record BlockCell(String label, String text, List<CheckSource> sources, boolean wide, boolean bank) {
 
     private static final char NO_BREAK = '\u00A0';
     private static final int FINGERPRINT = 4;
@@ -21,14 +24,14 @@ public record BlockCell(String label, String text, List<String> items, boolean w
         String print = sheet.key().fingerprint();
         boolean several = sheet.boxes().stream().map(AnswerBox::within).distinct().count() > 1;
         List<BlockCell> cells = new ArrayList<>();
-        cells.add(cell(words, "block.skill", sheet.exercise().skill(), true));
+        cells.add(bank(words, "block.skill", sheet.exercise().skill()));
         cells.add(cell(words, "block.within", tolerance(words, sheet.boxes()), several));
         cells.add(cell(words, "block.units", words.say("units." + Words.key(sheet.key().units()), List.of()), false));
         cells.add(cell(words, "block.level", words.say("block.level-of", List.of(String.valueOf(sheet.exercise().level()))), false));
         cells.add(cell(words, "block.sheet", words.say("block.number",
                 List.of(String.valueOf(sheet.key().seed()), print.substring(0, Math.min(FINGERPRINT, print.length())))), false));
-        cells.add(cell(words, "block.unit", sheet.unit().title(), true));
-        cells.add(new BlockCell(words.say("block.checks", List.of()), String.join("; ", sources), sources, true));
+        cells.add(bank(words, "block.unit", sheet.unit().title()));
+        cells.add(new BlockCell(words.say("block.checks", List.of()), String.join("; ", sources), sheet.sources(), true, false));
         cells.removeIf(c -> c.text.isBlank());
         return inRows(cells);
     }
@@ -41,7 +44,7 @@ public record BlockCell(String label, String text, List<String> items, boolean w
     public static List<BlockCell> of(Words words, SheetView sheet, WorkHead head, String place) {
         boolean several = sheet.boxes().stream().map(AnswerBox::within).distinct().count() > 1;
         List<BlockCell> cells = new ArrayList<>();
-        cells.add(cell(words, "block.skill", sheet.exercise().skill(), true));
+        cells.add(bank(words, "block.skill", sheet.exercise().skill()));
         cells.add(cell(words, "block.within", tolerance(words, sheet.boxes()), several));
         cells.add(cell(words, "block.units", words.say("units." + Words.key(sheet.key().units()), List.of()), false));
         cells.add(cell(words, "work.shop", String.join("; ", sheet.shop()), true));
@@ -54,7 +57,12 @@ public record BlockCell(String label, String text, List<String> items, boolean w
     }
 
     private static BlockCell cell(Words words, String label, String text, boolean wide) {
-        return new BlockCell(words.say(label, List.of()), text, List.of(), wide);
+        return new BlockCell(words.say(label, List.of()), text, List.of(), wide, false);
+    }
+
+    /** What the bank says takes a whole row. */
+    private static BlockCell bank(Words words, String label, String text) {
+        return new BlockCell(words.say(label, List.of()), text, List.of(), true, true);
     }
 
     /** Two cells a row; one that would stand alone takes the whole row. */
@@ -65,7 +73,7 @@ public record BlockCell(String label, String text, List<String> items, boolean w
             BlockCell c = cells.get(i);
             boolean alone = !left && (i + 1 == cells.size() || cells.get(i + 1).wide);
             boolean wide = c.wide || alone;
-            rows.add(wide == c.wide ? c : new BlockCell(c.label, c.text, c.items, true));
+            rows.add(wide == c.wide ? c : new BlockCell(c.label, c.text, c.sources, true, c.bank));
             left = !wide && !left;
         }
         return rows;

@@ -3,6 +3,7 @@ package soapstone.page;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core.TemplateHTMLOutputModel;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateException;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import soapstone.quantity.UnitSystem;
 import soapstone.source.Message;
 
@@ -27,15 +30,20 @@ import soapstone.source.Message;
  * View models to whole pages. Safe for many threads; templates are read when they are first used and kept.
  *
  * <p>A template sees the view as {@code v} and these methods, no others: {@code w(key, places…)} says a sentence,
- * {@code b(key, places…)} says it with the places in bold, {@code say(message)} says a message, {@code keep(text)} holds
- * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses. Every form that changes something holds {@code <@layout.key/>}.
+ * {@code b(key, places…)} says it with the places in bold, {@code q(key, places…)} says it with the bank's words in the places,
+ * {@code say(message)} says a message, {@code keep(text)} holds
+ * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses; every other address begins with
+ * {@code ${base}}. What the bank says is English: on a page in another language an element that holds nothing else has {@code ${bank}}, one that
+ * holds a message {@code ${tongue(message)}}. Every form that changes something holds {@code <@layout.key/>}.
  */
 public final class Pages {
 
+    /** Two letters beside each other. */
+    private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
     private static final int MOST_SHEETS = 200;
     private static final String FOLDER = "/soapstone/templates";
 
-    /** Characters for private use: taken out of whatever is put in, so that only {@link #bold} sets them. */
+    /** Characters for private use: taken out of whatever is put in, so that only {@link #marked} sets them. */
     private static final String OPEN = "\uE000";
     private static final String CLOSE = "\uE001";
 
@@ -87,20 +95,20 @@ public final class Pages {
     /** A sheet that is asked and was shown a moment ago is not made anew: the same view gives the same page. */
     public Page sheet(Reader reader, SheetView view) {
         boolean kept = view.stage() == SheetView.Stage.ASKED && reader.signed().isEmpty();
-        return kept ? sheets.get(new Shown(view, reader.words().language()), shown -> make(reader, view)) : make(reader, view);
+        return kept ? sheets.get(new Shown(view, reader.words().language(), reader.place().base()), shown -> make(reader, view)) : make(reader, view);
     }
 
     /** A view by its identity: comparing all that is in it would cost more than to make the page. */
-    private record Shown(SheetView view, String language) {
+    private record Shown(SheetView view, String language, String base) {
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Shown that && view == that.view && language.equals(that.language);
+            return other instanceof Shown that && view == that.view && language.equals(that.language) && base.equals(that.base);
         }
 
         @Override
         public int hashCode() {
-            return System.identityHashCode(view) * 31 + language.hashCode();
+            return (System.identityHashCode(view) * 31 + language.hashCode()) * 31 + base.hashCode();
         }
     }
 
@@ -108,12 +116,15 @@ public final class Pages {
         String unit = view.exercise().unit();
         String id = view.exercise().id();
         UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-        return render(reader, "sheet", view, Map.of(
+        String base = reader.place().base();
+        String same = Address.sheet(unit, id, view.key());
+        // A kept page is for everybody: what else one of them had in the address stays out of it.
+        return render(reader.at(same), "sheet", view, Map.of(
                 "cells", BlockCell.of(reader.words(), view),
-                "same", Address.sheet(unit, id, view.key()),
-                "fresh", Address.exercise(unit, id, view.key().units()),
-                "otherUnits", Address.exercise(unit, id, other),
-                "own", Address.bench(Reference.exercise(unit, id, view.exercise().title()), view.key().units())));
+                "same", base + same,
+                "fresh", base + Address.exercise(unit, id, view.key().units()),
+                "otherUnits", base + Address.exercise(unit, id, other),
+                "own", base + Address.bench(Reference.exercise(unit, id, view.exercise().title()), view.key().units())));
     }
 
     public Page lessons(Reader reader, List<CourseUnit> view) {
@@ -130,14 +141,14 @@ public final class Pages {
 
     public Page formula(Reader reader, FormulaView view) {
         Reference self = Reference.formula(view.name(), view.says());
-        return render(reader, "formula", view, Map.of("own", Address.bench(self, UnitSystem.US)));
+        return render(reader, "formula", view, Map.of("own", reader.place().base() + Address.bench(self, UnitSystem.US)));
     }
 
     public Page bench(Reader reader, BenchView view) {
         UnitSystem other = view.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
         return render(reader, "bench", view, Map.of(
-                "here", Address.bench(view.of(), view.units()),
-                "otherUnits", Address.bench(view.of(), other)));
+                "here", reader.place().base() + Address.bench(view.of(), view.units()),
+                "otherUnits", reader.place().base() + Address.bench(view.of(), other)));
     }
 
     public Page tables(Reader reader, List<Reference> view) {
@@ -205,9 +216,11 @@ public final class Pages {
         root.put("assets", assets);
         root.put("language", reader.words().language());
         root.put("reader", reader);
-        root.putAll(methods(reader.words()));
+        root.put("base", reader.place().base());
+        root.putAll(methods(reader.words(), reader.place().base()));
         Page.Sink out = new Page.Sink();
         try {
+            root.put("bank", tongue(reader.words(), true));
             templates.getTemplate(template + ".ftlh").process(root, out);
         } catch (IOException e) {
             throw new UncheckedIOException(template, e);
@@ -217,26 +230,46 @@ public final class Pages {
         return out.page();
     }
 
-    private static Map<String, TemplateMethodModelEx> methods(Words words) {
+    private static Map<String, TemplateMethodModelEx> methods(Words words, String base) {
         return Map.of(
                 "w", given -> given.size() == 1 ? words.kept(text(given, 0)) : Shop.keepTogether(words.say(text(given, 0), texts(given, 1))),
-                "b", given -> bold(words, text(given, 0), texts(given, 1)),
+                "b", given -> marked(words, text(given, 0), texts(given, 1), place -> true, "<b>", "</b>"),
+                "q", given -> english(words, text(given, 0), texts(given, 1)),
+                "tongue", given -> tongue(words, Words.isVerbatim(part(given, 0, Message.class))),
                 "say", given -> Shop.keepTogether(words.say(part(given, 0, Message.class))),
                 "keep", given -> Shop.keepTogether(text(given, 0)),
-                "to", given -> Address.of(part(given, 0, Reference.class)),
-                "bench", given -> Address.bench(part(given, 0, Reference.class), UnitSystem.valueOf(text(given, 1))),
-                "practise", given -> exercise(part(given, 0, ExerciseLink.class)));
+                "to", given -> base + Address.of(part(given, 0, Reference.class)),
+                "bench", given -> base + Address.bench(part(given, 0, Reference.class), UnitSystem.valueOf(text(given, 1))),
+                "practise", given -> base + exercise(part(given, 0, ExerciseLink.class)));
     }
 
     private static String exercise(ExerciseLink link) {
         return Address.exercise(link.unit(), link.id());
     }
 
-    /** A sentence with its places in bold, as markup. The marks for bold go through the escaping untouched. */
-    private static TemplateModel bold(Words words, String key, List<String> places) throws TemplateModelException {
-        List<String> marked = places.stream().map(p -> OPEN + p + CLOSE).toList();
+    /** Says in an element's tag that its words are the bank's, where the page is in another language. */
+    private static TemplateModel tongue(Words words, boolean bank) throws TemplateModelException {
+        return HTMLOutputFormat.INSTANCE.fromMarkup(bank && !words.isEnglish() ? " lang=\"en\"" : "");
+    }
+
+    /**
+     * A sentence whose places hold the bank's words; a number or a letter belongs to every language. It stands in an element of its own: in a
+     * link or button that lays its parts out side by side it would come apart.
+     */
+    private static TemplateModel english(Words words, String key, List<String> places) throws TemplateModelException {
+        if (words.isEnglish()) {
+            return HTMLOutputFormat.INSTANCE.fromMarkup(HTMLOutputFormat.INSTANCE.escapePlainText(Shop.keepTogether(words.say(key, places))));
+        }
+        TemplateHTMLOutputModel sentence = marked(words, key, places, WORD.asPredicate(), "<span lang=\"en\">", "</span>");
+        return HTMLOutputFormat.INSTANCE.fromMarkup("<span>" + HTMLOutputFormat.INSTANCE.getMarkupString(sentence) + "</span>");
+    }
+
+    /** A sentence with its places between tags, as markup. The marks for the tags go through the escaping untouched. */
+    private static TemplateHTMLOutputModel marked(Words words, String key, List<String> places, Predicate<String> which, String before, String behind)
+            throws TemplateModelException {
+        List<String> marked = places.stream().map(p -> which.test(p) ? OPEN + p + CLOSE : p).toList();
         String escaped = HTMLOutputFormat.INSTANCE.escapePlainText(Shop.keepTogether(words.say(key, marked)));
-        return HTMLOutputFormat.INSTANCE.fromMarkup(escaped.replace(OPEN, "<b>").replace(CLOSE, "</b>"));
+        return HTMLOutputFormat.INSTANCE.fromMarkup(escaped.replace(OPEN, before).replace(CLOSE, behind));
     }
 
     private static String text(List<?> given, int at) throws TemplateModelException {

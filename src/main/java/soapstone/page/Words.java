@@ -85,6 +85,15 @@ public final class Words {
         }
     }
 
+    boolean isEnglish() {
+        return language.equals(ENGLISH);
+    }
+
+    /** Whether a message is the bank's own text. */
+    static boolean isVerbatim(Message message) {
+        return message.key().equals(VERBATIM);
+    }
+
     public String language() {
         return language;
     }
@@ -95,7 +104,7 @@ public final class Words {
 
     /** The sentence of a message with its places filled. */
     public String say(Message message) {
-        if (message.key().equals(VERBATIM)) {
+        if (isVerbatim(message)) {
             return String.join(" ", message.with());
         }
         return say(message.key(), message.with());

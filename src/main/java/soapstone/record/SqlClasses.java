@@ -89,8 +89,18 @@ final class SqlClasses implements Classes {
 
     @Override
     public void change(long id, String name, String term, ClassSettings settings) {
-        database.run(h -> h.createUpdate("update class set name = :name, term = :term, settings = :settings where id = :id").bind("name", name)
-                .bind("term", term).bind("settings", Settings.write(settings)).bind("id", id).execute());
+        database.run(h -> {
+            find(h, id).map(SchoolClass::settings).map(ClassSettings::language).filter(before -> !before.equals(settings.language()))
+                    .ifPresent(before -> readIn(h, id, before, settings.language()));
+            h.createUpdate("update class set name = :name, term = :term, settings = :settings where id = :id").bind("name", name)
+                    .bind("term", term).bind("settings", Settings.write(settings)).bind("id", id).execute();
+        });
+    }
+
+    private static void readIn(Handle h, long id, String before, String now) {
+        h.createUpdate("update person set language = :now where kind = 'STUDENT' and language = :before "
+                        + "and id in (select m.person from member m where m.class = :id and m.state = 'IN')")
+                .bind("now", now).bind("before", before).bind("id", id).execute();
     }
 
     @Override

@@ -24,6 +24,10 @@ public interface Classes {
 
     SchoolClass add(String name, String term, String code, ClassSettings settings, long instructor, Instant now);
 
+    /**
+     * Gives a class another name, term and settings. With another language of its pages go the students who read in the former one; who had
+     * chosen otherwise stays with that.
+     */
     void change(long id, String name, String term, ClassSettings settings);
 
     void setCode(long id, String code);

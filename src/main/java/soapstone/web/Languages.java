@@ -37,6 +37,38 @@ final class Languages {
         return spoken.getOrDefault(language, english());
     }
 
+    /**
+     * An address as it was asked for.
+     *
+     * @param base the language that it begins with, as {@code /es}; empty for none
+     * @param path the rest, as the routes know it
+     */
+    record Asked(String base, String path) {
+
+        /** Where the rest of the site is in the same language. */
+        String behind(String address) {
+            return base + address;
+        }
+    }
+
+    /** An address may begin with a language of the site: a guest chooses by that, since nothing else of a guest is kept. */
+    Asked asked(String address) {
+        int end = address.indexOf('/', 1);
+        String first = end < 0 ? address : address.substring(0, end);
+        boolean language = first.length() > 1 && spoken.containsKey(first.substring(1));
+        return language ? new Asked(first, end < 0 ? "/" : address.substring(end)) : new Asked("", address);
+    }
+
+    /** The words for a guest: the address goes before what the browser says. */
+    Words of(Asked asked, List<String> accepted) {
+        return asked.base().isEmpty() ? of(accepted) : named(asked.base().substring(1));
+    }
+
+    /** The languages that are not those words'. */
+    List<String> besides(Words words) {
+        return all().stream().filter(l -> !l.equals(words.language())).toList();
+    }
+
     /** @param accepted the header Accept-Language, as often as it came */
     Words of(List<String> accepted) {
         String wanted = String.join(",", accepted);

@@ -70,8 +70,8 @@ final class Porter {
         return found;
     }
 
-    Reader reader(Words words, Optional<SignedIn> signedIn) {
-        return new Reader(words, office.isPresent(), signedIn.map(this::signed));
+    Reader reader(Words words, Optional<SignedIn> signedIn, Reader.Place place) {
+        return new Reader(words, office.isPresent(), signedIn.map(this::signed), place);
     }
 
     private Reader.Signed signed(SignedIn s) {

@@ -42,6 +42,11 @@ record Reply(int status, String type, String cache, String location, List<String
         return new Reply(TOO_SOON, type, cache, location, cookies, file, seconds, body);
     }
 
+    /** The same, going on in the language of the address that was asked for. */
+    Reply behind(Languages.Asked asked) {
+        return location.isEmpty() ? this : new Reply(status, type, cache, asked.behind(location), cookies, file, retry, body);
+    }
+
     /** A file to be kept by whoever asked for it; its name is our own, never what somebody typed. */
     static Reply download(String type, String name, byte[] body) {
         return new Reply(200, type, SafeHeaders.NO_STORE, "", List.of(), name, 0, body);

@@ -5,8 +5,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.time.format.TextStyle;
 import java.util.HashMap;
 import java.util.List;
@@ -55,11 +53,7 @@ final class RetentionRoom implements SchoolSite.Room {
     }
 
     private String yearEnds(Visit v) {
-        return DateTimeFormatter.ofPattern("d MMMM", language(v)).format(school().retentions().rule().yearEnds());
-    }
-
-    private static Locale language(Visit v) {
-        return Locale.forLanguageTag(v.reader().words().language());
+        return SchoolTimes.yearly(school().retentions().rule().yearEnds(), v.reader().words().language());
     }
 
     /** How many went just now, for the sentence above the list; a number that somebody made up says no harm. */
@@ -101,7 +95,7 @@ final class RetentionRoom implements SchoolSite.Room {
         LocalDate last = Retention.lastDay(LocalDate.ofInstant(now(), SchoolTimes.zone()), rule.yearEnds());
         String language = v.reader().words().language();
         List<RetentionView.Row> rows = people.stream().map(p -> new RetentionView.Row(p.shown(), p.login(), SchoolTimes.moment(p.created(), language))).toList();
-        return Reply.page(pages.show(v.reader(), "retention", new RetentionView(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language(v)).format(last),
+        return Reply.page(pages.show(v.reader(), "retention", new RetentionView(SchoolTimes.date(last, language),
                 rule.byItself(), rows, seen(people), past(v), months(v), done, form)));
     }
 
@@ -115,7 +109,7 @@ final class RetentionRoom implements SchoolSite.Room {
     }
 
     private static String name(Visit v, Month month) {
-        return month.getDisplayName(TextStyle.FULL_STANDALONE, language(v));
+        return month.getDisplayName(TextStyle.FULL_STANDALONE, Locale.forLanguageTag(v.reader().words().language()));
     }
 
     /** Nobody goes who was not on the list that the keeper looked at. */

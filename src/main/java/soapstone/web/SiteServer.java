@@ -19,6 +19,7 @@ import org.eclipse.jetty.server.handler.QoSHandler;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import soapstone.page.Pages;
+import soapstone.page.Reader;
 
 /**
  * The running site.
@@ -72,7 +73,7 @@ public final class SiteServer implements AutoCloseable {
         TroublePages troubles = new TroublePages(desk, pages);
         Optional<SchoolOffice> school = office.map(SchoolOffice::withAuditLogged);
         Porter porter = new Porter(school);
-        PlainErrors errors = new PlainErrors(status -> troubles.of(status, porter.reader(languages.english(), Optional.empty())), safe);
+        PlainErrors errors = new PlainErrors(status -> troubles.of(status, porter.reader(languages.english(), Optional.empty(), Reader.ANYWHERE)), safe);
         server.setErrorHandler(errors);
         Routes routes = new Site(desk, pages, assets, settings.seeds()).routes();
         school.ifPresent(o -> new SchoolSite(o, desk, pages, porter, languages).addTo(routes));

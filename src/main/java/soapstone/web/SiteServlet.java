@@ -49,14 +49,17 @@ final class SiteServlet extends HttpServlet {
 
     @Override
     protected void service(HttpServletRequest request, HttpServletResponse response) throws IOException {
-        Words words = languages.of(Collections.list(request.getHeaders("Accept-Language")));
-        Reader reader = porter.reader(words, Optional.empty());
+        Languages.Asked asked = languages.asked(request.getRequestURI());
+        Words words = languages.of(asked, Collections.list(request.getHeaders("Accept-Language")));
+        Reader reader = porter.reader(words, Optional.empty(), place(request, asked, words));
         Optional<SignedIn> who = Optional.empty();
         Reply reply;
         try {
             who = porter.who(request);
-            reader = porter.reader(who.map(s -> languages.named(s.person().language())).orElse(words), who);
-            reply = reply(request, reader, who);
+            if (who.isPresent()) {
+                reader = porter.reader(languages.named(who.get().person().language()), who, Reader.ANYWHERE);
+            }
+            reply = reply(request, asked.path(), reader, who);
         } catch (Trouble trouble) {
             if (!trouble.allow().isEmpty()) {
                 response.setHeader("Allow", trouble.allow());
@@ -64,9 +67,9 @@ final class SiteServlet extends HttpServlet {
             if (trouble.status() == FORBIDDEN) {
                 watch.refused(FORBIDDEN, clients.of(request), person(who), request.getMethod(), pattern(request));
             }
-            reply = troubles.of(trouble, request.getRequestURI(), reader);
+            reply = troubles.of(trouble, asked.path(), reader);
         } catch (Desk.NoDraw e) {
-            reply = troubles.of(e, request.getRequestURI(), reader);
+            reply = troubles.of(e, asked.path(), reader);
         } catch (OutOfReach e) {
             watch.outOfReach(e, pattern(request));
             reply = troubles.outOfReach(reader);
@@ -75,7 +78,15 @@ final class SiteServlet extends HttpServlet {
             watch.broke(reference, e, pattern(request));
             reply = troubles.broken(reader, reference);
         }
-        send(response, reply);
+        send(response, who.isPresent() || !reply.cookies().isEmpty() ? reply : reply.behind(asked));
+    }
+
+    /** A page can be had in another language at its own address; what is no page, or only the answer to a form, leads to the front page. */
+    private Reader.Place place(HttpServletRequest request, Languages.Asked asked, Words words) {
+        boolean page = PATH.matcher(asked.path()).matches() && routes.hasPage(asked.path());
+        String query = request.getQueryString();
+        String here = !page ? "/" : query == null ? asked.path() : asked.path() + "?" + query;
+        return new Reader.Place(asked.base(), here, languages.besides(words));
     }
 
     private static Optional<Long> person(Optional<SignedIn> who) {
@@ -86,8 +97,7 @@ final class SiteServlet extends HttpServlet {
         return String.valueOf(request.getAttribute(PATTERN));
     }
 
-    private Reply reply(HttpServletRequest request, Reader reader, Optional<SignedIn> who) {
-        String path = request.getRequestURI();
+    private Reply reply(HttpServletRequest request, String path, Reader reader, Optional<SignedIn> who) {
         if (path.length() > 1 && path.endsWith("/") && PATH.matcher(path.substring(0, path.length() - 1)).matches()) {
             return Reply.movedFor(path.substring(0, path.length() - 1));
         }

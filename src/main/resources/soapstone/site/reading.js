@@ -45,7 +45,7 @@
   function ask(field) {
     var typed = field.value;
     var request = new XMLHttpRequest();
-    request.open('POST', '/read-answer');
+    request.open('POST', (document.documentElement.getAttribute('data-base') || '') + '/read-answer');
     request.setRequestHeader('Content-Type', 'application/x-www-form-urlencoded;charset=UTF-8');
     request.onload = function () {
       if (request.status === 200 && field.value === typed) {

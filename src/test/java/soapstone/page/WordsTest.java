@@ -52,7 +52,7 @@ class WordsTest {
     /** Keys are looked up as written in the templates; a key that goes on as a variable must have at least two that begin so. */
     @Test
     void everyKeyOfTheTemplatesIsThere() throws IOException {
-        Pattern call = Pattern.compile("\\b[wb]\\((?:marking\\?then\\()?\"([^\"]*)\"(, \"([^\"]*)\"\\))?(\\s*\\+)?");
+        Pattern call = Pattern.compile("\\b[wbq]\\((?:marking\\?then\\()?\"([^\"]*)\"(, \"([^\"]*)\"\\))?(\\s*\\+)?");
         for (Path template : files(TEMPLATES, ".ftlh")) {
             Matcher m = call.matcher(Files.readString(template));
             while (m.find()) {
@@ -136,9 +136,12 @@ class WordsTest {
         }
     }
 
-    /** Another language may lack sentences, but has no others and the same places in each. */
+    /** Another language has every sentence, no others, and the same places in each. */
     @Test
-    void languagesHaveTheSamePlaces() throws IOException {
+    void languagesHaveTheSameSentencesAndPlaces() throws IOException {
+        for (String room : Words.ROOMS) {
+            assertThat(Words.file(room, "es").keySet()).as(room).isEqualTo(Words.file(room, "en").keySet());
+        }
         for (Path file : files(WORDS, ".properties")) {
             String[] name = file.getFileName().toString().replace(".properties", "").split("_");
             Map<String, String> english = Words.file(name[0], "en");
@@ -147,6 +150,24 @@ class WordsTest {
                 assertThat(Words.places(sentence)).as(file + ": " + key).isEqualTo(Words.places(english.get(key)));
             });
         }
+    }
+
+    /** What one would type, signs of markup and ends that join with what follows are the same in each language. */
+    @Test
+    void languagesHaveTheSameShopSigns() {
+        Pattern typed = Pattern.compile("\\b\\d+ \\d/\\d|\\d' \\d-\\d/\\d\"|[<>&]|\\w+\\.csv");
+        for (String room : Words.ROOMS) {
+            Words.file(room, "es").forEach((key, sentence) -> {
+                String english = Words.file(room, "en").get(key);
+                assertThat(found(typed, sentence)).as(key).isEqualTo(found(typed, english));
+                assertThat(sentence.endsWith(" ")).as(key).isEqualTo(english.endsWith(" "));
+                assertThat(sentence).as(key).isNotBlank();
+            });
+        }
+    }
+
+    private static List<String> found(Pattern pattern, String text) {
+        return pattern.matcher(text).results().map(java.util.regex.MatchResult::group).toList();
     }
 
     /** What stands between tags in a template is put in, never written there. */

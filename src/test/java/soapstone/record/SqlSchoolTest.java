@@ -101,6 +101,31 @@ class SqlSchoolTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("soapstone.record.Databases#both")
+    void studentsFollowTheLanguageOfTheirClassUnlessTheyChoseAnother(String name, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            Person wren = anInstructor(school);
+            SchoolClass in = aClass(school, wren);
+            for (String login : List.of("ada", "bo", "cy", "di")) {
+                Person student = school.people().add(new People.NewPerson(Person.Kind.STUDENT, login, login, "encoded", false, login.equals("bo") ? "en" : "es"), NOW);
+                if (!login.equals("di")) {
+                    school.classes().seat(in.id(), student.id(), login, login.equals("cy") ? Member.State.LEFT : Member.State.IN, 0, NOW);
+                }
+            }
+            school.people().setLanguage(wren.id(), "es");
+            school.classes().change(in.id(), in.name(), in.term(), withLanguage(in.settings(), "fr"));
+            assertThat(List.of("ada", "bo", "cy", "di", "wren")).extracting(l -> school.people().byLogin(l).orElseThrow().language())
+                    .containsExactly("fr", "en", "es", "es", "es");
+            assertThat(school.classes().find(in.id()).orElseThrow().settings().language()).isEqualTo("fr");
+        }
+    }
+
+    private static ClassSettings withLanguage(ClassSettings s, String language) {
+        return new ClassSettings(s.units(), language, s.decimalMark(), s.carriedEarns(), s.coarseEarns(), s.nearEarns(), s.bareAllowed(), s.conventions());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
     void peopleAreFoundByTheirLogins(String kind, Database database) {
         try (database) {
             School school = SqlSchool.of(database);
