@@ -20,7 +20,8 @@ import org.jdbi.v3.core.transaction.TransactionIsolationLevel;
 public final class Database implements AutoCloseable {
 
     /** Where the steps of the tables are, the same for both databases. */
-    private static final String STEPS = "classpath:soapstone/record";
+    static final String STEPS = "classpath:soapstone/record";
+    static final String H2_USER = "sa";
     private static final String FILE = "school";
     private static final int MOST_CONNECTIONS = 12;
     private static final long WAIT_MILLIS = 10_000;
@@ -52,7 +53,12 @@ public final class Database implements AutoCloseable {
      * @throws Unusable when another program has it open, when it is of a newer program, or when it is damaged
      */
     public static Database inFolder(Path folder) {
-        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS, "sa", "");
+        return open(addressOf(folder), H2_USER, "");
+    }
+
+    /** Where the driver finds the database of a data folder. */
+    static String addressOf(Path folder) {
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS;
     }
 
     /**
