@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
@@ -39,6 +38,7 @@ final class OpenSchool implements AutoCloseable {
     private SecurityLog log = SecurityLog.to(System.err);
     private Optional<Path> thrownAway = Optional.empty();
     private Optional<DailyBackups> daily = Optional.empty();
+    private Optional<DailyTidying> tidying = Optional.empty();
 
     private OpenSchool(Optional<CompletableFuture<Database>> opening, Optional<Path> backups) {
         this.opening = opening;
@@ -109,13 +109,9 @@ final class OpenSchool implements AutoCloseable {
         });
     }
 
-    /** Sessions that were over a day ago, and what is left of codes, are of no use to anybody. */
-    void tidy() {
-        Instant before = Instant.now().minus(Duration.ofDays(1));
-        school().ifPresent(s -> {
-            s.sessions().forgetBefore(before);
-            s.codes().forgetBefore(before);
-        });
+    /** Begins to tidy, now and each day. */
+    void tidy(PrintWriter err) {
+        tidying = school().map(s -> DailyTidying.of(s, DailyTidying.DAY, err));
     }
 
     Optional<School> school() {
@@ -125,6 +121,7 @@ final class OpenSchool implements AutoCloseable {
     @Override
     public void close() {
         daily.ifPresent(DailyBackups::close);
+        tidying.ifPresent(DailyTidying::close);
         opening.filter(o -> !o.isCompletedExceptionally()).ifPresent(o -> o.join().close());
         thrownAway.ifPresent(OpenSchool::throwAway);
     }

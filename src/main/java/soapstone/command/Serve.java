@@ -115,7 +115,7 @@ final class Serve implements Callable<Integer> {
                 out.println("An invented school. Instructor: sorrel or tansy. Student: maple2-1 to maple2-24, tanks5-1 to tanks5-24. Keeper: keeper. Passphrase of all: "
                         + DemoSchool.PASSPHRASE);
             }
-            school.tidy();
+            school.tidy(spec.commandLine().getErr());
             String address = (certificate == null ? "http://" : "https://") + shown(host) + ":" + site.port() + "/";
             out.println("Soapstone is at " + address);
             school.firstCode().ifPresent(code -> out.println("Nobody is in charge of this school yet. Make the first account at " + address + "start within 24 hours, with the code "

@@ -15,7 +15,6 @@ import soapstone.school.Classes;
 import soapstone.school.Logins;
 import soapstone.school.Member;
 import soapstone.school.Passphrases;
-import soapstone.school.PasswordHash;
 import soapstone.school.People;
 import soapstone.school.Person;
 import soapstone.school.Roster;
@@ -172,7 +171,7 @@ final class RosterRoom implements SchoolSite.Room {
         for (Roster.Row row : read.roster().rows()) {
             String phrase = Passphrases.draw(random);
             slips.add(new SlipsView.Slip(row.seat(), row.name(), row.login(), phrase));
-            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(Passphrases.plain(phrase)), false,
+            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), Hashing.hash(Passphrases.plain(phrase)), false,
                     in.settings().language()), row.seat(), row.extraTime(), row.sourcedId()));
         }
         try {
@@ -229,7 +228,7 @@ final class RosterRoom implements SchoolSite.Room {
             throw Trouble.of(409);
         }
         String phrase = Passphrases.draw(random);
-        own.school().people().setPassword(member.person().id(), PasswordHash.hash(Passphrases.plain(phrase)), false, "");
+        own.school().people().setPassword(member.person().id(), Hashing.hash(Passphrases.plain(phrase)), false, "");
         // Whoever has forgotten a passphrase has tried too often, and need not wait with the new one.
         own.school().throttles().reset(Throttle.LOGIN.subject(member.person().login()));
         own.note(v, "member.new-slip", Optional.of(member.person().id()), in, "");
