@@ -21,7 +21,7 @@ final class RosterCheck {
     record Labels(String seat, String name, String login, String time, String id) {
 
         static final Labels PLAIN = new Labels("@school.roster.column-seat", "@school.roster.column-name", "@school.roster.column-login",
-                "@school.roster.column-time", "@school.roster.column-id");
+                "@school.roster.column-time", "@school.roster.column-sourcedid");
     }
 
     /**

@@ -11,7 +11,7 @@ import java.util.Optional;
  * school's own system is taken under its heading only.
  */
 enum RosterColumn {
-    SEAT, NAME, LOGIN, TIME, ID;
+    SEAT, NAME, LOGIN, TIME, SOURCEDID;
 
     /** So many columns need no heading. */
     static final int BARE = 4;
@@ -26,7 +26,7 @@ enum RosterColumn {
                     "usuario", "nombre de usuario", "cuenta"),
             TIME, List.of("extra time", "extra time %", "extra time in %", "extra time (%)", "time",
                     "tiempo extra", "tiempo extra %", "tiempo extra (%)", "tiempo adicional", "tiempo"),
-            ID, List.of("sourcedid", "sourced id", "school id",
+            SOURCEDID, List.of("sourcedid", "sourced id", "school id",
                     "id escolar", "id de la escuela"));
 
     static Optional<RosterColumn> of(String heading) {

@@ -104,7 +104,7 @@ public final class RosterReader {
         boolean named = headings.contains(Optional.of(RosterColumn.NAME));
         return draft(line, cell(line, headings, RosterColumn.SEAT), cell(line, headings, RosterColumn.NAME), named,
                 cell(line, headings, RosterColumn.LOGIN), cell(line, headings, RosterColumn.TIME), tooMany(line, headings.size()))
-                .with(cell(line, headings, RosterColumn.ID));
+                .with(cell(line, headings, RosterColumn.SOURCEDID));
     }
 
     private static String cell(CsvText.Line line, List<Optional<RosterColumn>> headings, RosterColumn column) {
