@@ -109,6 +109,8 @@ public final class Pages {
         String id = view.exercise().id();
         UnitSystem other = view.key().units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
         return render(reader, "sheet", view, Map.of(
+                "keeps", Address.practice(unit, id, view.key()),
+                "keepsSigned", Address.practice(unit, id, view.key(), view.boxes()),
                 "cells", BlockCell.of(reader.words(), view),
                 "same", Address.sheet(unit, id, view.key()),
                 "fresh", Address.exercise(unit, id, view.key().units()),
