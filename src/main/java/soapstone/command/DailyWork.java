@@ -1,7 +1,6 @@
 package soapstone.command;
 
 import java.io.PrintWriter;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -11,6 +10,7 @@ import soapstone.files.SecurityLog;
 import soapstone.page.SchoolTimes;
 import soapstone.school.Retention;
 import soapstone.school.School;
+import soapstone.school.Tidying;
 
 /** Looks once an hour whether there is anything that has been kept long enough. */
 final class DailyWork implements AutoCloseable {
@@ -44,9 +44,7 @@ final class DailyWork implements AutoCloseable {
      * is over, if the keeper wants it so and it is their day.
      */
     static void once(School school, SecurityLog log, Instant now, PrintWriter err) {
-        Instant before = now.minus(Duration.ofDays(1));
-        school.sessions().forgetBefore(before);
-        school.codes().forgetBefore(before);
+        Tidying.tidy(school, now);
         log.tidy(now);
         int erased = Retention.byItself(school, now, SchoolTimes.zone());
         if (erased > 0) {

@@ -2,7 +2,9 @@ package soapstone.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
+import soapstone.files.SecurityLog;
 import soapstone.record.Database;
 
 /** Where the school is kept. */
@@ -30,6 +32,11 @@ final class SchoolOptions {
         } catch (Database.Unusable e) {
             throw Refusal.failed(e.getMessage());
         }
+    }
+
+    /** Where the site notes what is done to accounts; with PostgreSQL it has no file of its own. */
+    Optional<SecurityLog> log() {
+        return Optional.ofNullable(data).map(SecurityLog::in);
     }
 
     /** PostgreSQL at an address, as the user that the environment names. */

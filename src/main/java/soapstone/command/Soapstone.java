@@ -48,6 +48,7 @@ public final class Soapstone implements Runnable {
         COMMANDS.put("backup", BackupCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);
         COMMANDS.put("doctor", DoctorCommand::new);
+        COMMANDS.put("code", CodeCommand::new);
         COMMANDS.put("rehearse", Rehearse::new);
         COMMANDS.put("help", HelpCommand::new);
     }

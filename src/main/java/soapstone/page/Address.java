@@ -2,10 +2,14 @@ package soapstone.page;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import soapstone.quantity.UnitSystem;
 
 /** The addresses of the site's pages. The web's table of routes is their other half. */
 public final class Address {
+
+    /** Servers and proxies take some 8000 signs, and signing in wraps the address once more. */
+    private static final int LONGEST = 2000;
 
     private Address() {}
 
@@ -34,6 +38,18 @@ public final class Address {
     public static String sheet(String unit, String id, SheetKey key) {
         String bank = key.fingerprint().isEmpty() ? "" : "&bank=" + part(key.fingerprint());
         return exercise(unit, id) + "?seed=" + key.seed() + "&units=" + key.units().word() + bank;
+    }
+
+    /** Where a student keeps a draw that was worked as a guest. */
+    public static String practice(String unit, String id, SheetKey key) {
+        return sheet(unit, id, key).replaceFirst("^/exercises/", "/practice/");
+    }
+
+    /** The same with the answers, for somebody who signs in on the way; empty when they are too long for an address. */
+    public static String practice(String unit, String id, SheetKey key, List<AnswerBox> boxes) {
+        StringBuilder address = new StringBuilder(practice(unit, id, key));
+        boxes.forEach(b -> address.append("&box-").append(b.letter()).append('=').append(part(b.answer().typed())));
+        return address.length() > LONGEST ? "" : address.toString();
     }
 
     /** The bench of an exercise or a formula. */

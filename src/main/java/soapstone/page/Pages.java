@@ -120,6 +120,8 @@ public final class Pages {
         String same = Address.sheet(unit, id, view.key());
         // A kept page is for everybody: what else one of them had in the address stays out of it.
         return render(reader.at(same), "sheet", view, Map.of(
+                "keeps", base + Address.practice(unit, id, view.key()),
+                "keepsSigned", base + Address.practice(unit, id, view.key(), view.boxes()),
                 "cells", BlockCell.of(reader.words(), view),
                 "same", base + same,
                 "fresh", base + Address.exercise(unit, id, view.key().units()),

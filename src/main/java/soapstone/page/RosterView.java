@@ -25,8 +25,12 @@ public record RosterView(long inClass, String className, int sitting, FormView f
         }
     }
 
-    /** One student to be. */
-    public record Row(int line, String seat, String name, String login, int extraTime, List<Fault> faults) {
+    /**
+     * One student to be.
+     *
+     * @param sourcedId in the school's own system; empty where it is not known
+     */
+    public record Row(int line, String seat, String name, String login, int extraTime, String sourcedId, List<Fault> faults) {
 
         public Row {
             faults = List.copyOf(faults);

@@ -6,10 +6,11 @@ import java.util.List;
  * Everything that is kept about one student, to be handed over: the same facts as JSON and as a page to read.
  *
  * @param taken when
- * @param whole whether every class is in it; otherwise only those of the instructor who took it
+ * @param whole    whether every class is in it; otherwise only those of the instructor who took it
+ * @param practice belongs to no class, and so is in a whole record only
  */
 public record StudentRecordView(String taken, boolean whole, Account account, List<Place> places, List<Sheet> sheets, List<Signed> competencies,
-        List<Correction> corrections, List<Change> changes) {
+        List<Correction> corrections, List<Change> changes, List<PracticeRow> practice) {
 
     public StudentRecordView {
         places = List.copyOf(places);
@@ -17,6 +18,7 @@ public record StudentRecordView(String taken, boolean whole, Account account, Li
         competencies = List.copyOf(competencies);
         corrections = List.copyOf(corrections);
         changes = List.copyOf(changes);
+        practice = List.copyOf(practice);
     }
 
     /** Who it is. */

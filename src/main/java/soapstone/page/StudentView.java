@@ -7,9 +7,11 @@ import java.util.Optional;
  * What one student of a class did.
  *
  * @param sheets all assignments, the newest first
- * @param open   the one that is looked at; absent while there is none
+ * @param open     the one that is looked at; absent while there is none
+ * @param practice kept by the student from the open site; it counts nowhere
  */
-public record StudentView(ClassHead head, long person, String seat, String name, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open) {
+public record StudentView(ClassHead head, long person, String seat, String name, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open,
+        List<PracticeRow> practice) {
 
     /** One assignment in the list. */
     public record Sheet(long assignment, String title, String due, GradebookView.Cell cell, String possible, boolean chosen) {}
@@ -72,5 +74,6 @@ public record StudentView(ClassHead head, long person, String seat, String name,
 
     public StudentView {
         sheets = List.copyOf(sheets);
+        practice = List.copyOf(practice);
     }
 }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import soapstone.source.Message;
 
-/** Every try of a student, the newest first. */
-public record WorkHistoryView(List<Past> tries) {
+/** Every try of a student, and every sheet that was kept as practice, the newest first. */
+public record WorkHistoryView(List<Past> tries, List<PracticeRow> practice) {
 
     /**
      * A try.
@@ -18,5 +18,6 @@ public record WorkHistoryView(List<Past> tries) {
 
     public WorkHistoryView {
         tries = List.copyOf(tries);
+        practice = List.copyOf(practice);
     }
 }

@@ -3,6 +3,7 @@ package soapstone.record;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -23,7 +24,10 @@ import soapstone.school.OutOfReach;
 public final class Database implements AutoCloseable {
 
     /** Where the steps of the tables are, the same for both databases. */
-    private static final String STEPS = "classpath:soapstone/record";
+    static final String STEPS = "classpath:soapstone/record";
+    static final String H2_USER = "sa";
+    /** What H2 says of a file that another program has locked. */
+    private static final int H2_IN_USE = 90020;
     private static final String FILE = "school";
     private static final int MOST_CONNECTIONS = 12;
     /** So long a page waits for a database that is away before it says so. */
@@ -57,7 +61,12 @@ public final class Database implements AutoCloseable {
      * @throws Unusable when another program has it open, when it is of a newer program, or when it is damaged
      */
     public static Database inFolder(Path folder) {
-        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS, "sa", "", null);
+        return open(addressOf(folder), H2_USER, "", null);
+    }
+
+    /** Where the driver finds the database of a data folder. */
+    static String addressOf(Path folder) {
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS;
     }
 
     /**
@@ -95,7 +104,8 @@ public final class Database implements AutoCloseable {
         try {
             pool = new HikariDataSource(config);
         } catch (RuntimeException e) {
-            throw new Unusable("The school's database cannot be opened: " + deepest(e) + ". Is another program using it?", e);
+            throw new Unusable(isInUse(e) ? "The data folder is in use: another program has it open, most likely the running site. Stop that one, do this again, and start it anew."
+                    : "The school's database cannot be opened: " + deepest(e) + ". Is another program using it?", e);
         }
         try {
             bringUp(pool);
@@ -119,6 +129,10 @@ public final class Database implements AutoCloseable {
         } catch (FlywayException e) {
             throw new Unusable("The school's tables cannot be brought up to this program: " + deepest(e), e);
         }
+    }
+
+    private static boolean isInUse(Throwable e) {
+        return e instanceof SQLException sql && sql.getErrorCode() == H2_IN_USE || e.getCause() != null && isInUse(e.getCause());
     }
 
     private static String deepest(Throwable e) {

@@ -26,6 +26,9 @@ public final class Doctor {
                 "select count(*) from (select problem from attempt group by problem having max(number) <> count(*)) gaps");
         FAULTS.put("problems stand for a bank of which nothing was kept",
                 "select count(*) from problem p where not exists (select 1 from whole_text w where w.fingerprint = p.fingerprint)");
+        FAULTS.put("sheets kept as practice have no marks", "select count(*) from practice p where not exists (select 1 from practice_mark m where m.practice = p.id)");
+        FAULTS.put("sheets kept as practice stand for a bank of which nothing was kept",
+                "select count(*) from practice p where not exists (select 1 from whole_text w where w.fingerprint = p.fingerprint)");
         FAULTS.put("erased people can still sign in", "select count(*) from person p join erased e on e.person = p.id where p.password is not null");
         FAULTS.put("classes have nobody who teaches them", "select count(*) from class c where not exists (select 1 from teaches t where t.class = c.id) and c.archived is null");
         FAULTS.put("people who can sign in have no password",

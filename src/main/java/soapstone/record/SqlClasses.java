@@ -180,6 +180,7 @@ final class SqlClasses implements Classes {
                 Person person = SqlPeople.add(h, fresh.person(), now);
                 Member member = new Member(schoolClass, person, fresh.seat(), Member.State.IN, fresh.extraTime(), now);
                 seat(h, member);
+                setSourcedId(h, schoolClass, person.id(), fresh.sourcedId());
                 added.add(member);
             }
             return added;
@@ -197,7 +198,11 @@ final class SqlClasses implements Classes {
 
     @Override
     public void setSourcedIds(long schoolClass, Map<Long, String> byStudent) {
-        database.run(h -> byStudent.forEach((student, id) -> h.createUpdate("update member set sourced_id = :id where class = :class and person = :person")
-                .bind("id", id).bind("class", schoolClass).bind("person", student).execute()));
+        database.run(h -> byStudent.forEach((student, id) -> setSourcedId(h, schoolClass, student, id)));
+    }
+
+    private static void setSourcedId(Handle h, long schoolClass, long student, String id) {
+        h.createUpdate("update member set sourced_id = :id where class = :class and person = :person and sourced_id <> :id")
+                .bind("id", id).bind("class", schoolClass).bind("person", student).execute();
     }
 }

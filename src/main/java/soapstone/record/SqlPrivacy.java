@@ -17,6 +17,8 @@ final class SqlPrivacy implements Privacy {
     private static final String PROBLEMS = "(select p.id from problem p join sheet s on s.id = p.sheet where s.person = :id)";
     private static final String ATTEMPTS = "(select a.id from attempt a join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.person = :id)";
 
+    private static final String PRACTICES = "(select id from practice where person = :id)";
+
     /** Where a person's rows are. */
     private static final Map<String, String> OWN = new LinkedHashMap<>();
 
@@ -33,6 +35,8 @@ final class SqlPrivacy implements Privacy {
         OWN.put("signoff", "person = :id");
         OWN.put("note", "person = :id");
         OWN.put("audit", "about_person = :id");
+        OWN.put("practice", "person = :id");
+        OWN.put("practice_mark", "practice in " + PRACTICES);
     }
 
     private final Database database;
@@ -93,6 +97,8 @@ final class SqlPrivacy implements Privacy {
         h.createUpdate("delete from once_code where person = :id").bind("id", person).execute();
         h.createUpdate("delete from draft where problem in " + PROBLEMS).bind("id", person).execute();
         h.createUpdate("delete from given_to where person = :id").bind("id", person).execute();
+        h.createUpdate("delete from practice_mark where practice in " + PRACTICES).bind("id", person).execute();
+        h.createUpdate("delete from practice where person = :id").bind("id", person).execute();
         h.createUpdate("delete from signoff where person = :id").bind("id", person).execute();
         h.createUpdate("delete from note where person = :id").bind("id", person).execute();
         h.createUpdate("update member set state = 'LEFT', seat = '', extra_time = 0, sourced_id = '' where person = :id").bind("id", person).execute();
@@ -125,6 +131,7 @@ final class SqlPrivacy implements Privacy {
                         + "and not exists (select 1 from erased e where e.person = p.id) "
                         + "and not exists (select 1 from member m join class c on c.id = m.class where m.person = p.id and m.state <> 'LEFT' and c.archived is null) "
                         + "and not exists (select 1 from attempt a join problem q on q.id = a.problem join sheet s on s.id = q.sheet where s.person = p.id and a.handed_in >= :last) "
+                        + "and not exists (select 1 from practice w where w.person = p.id and w.at >= :last) "
                         + "order by p.id").bind("last", last).map((row, c) -> SqlPeople.person(row)).list());
     }
 }

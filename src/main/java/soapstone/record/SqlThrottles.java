@@ -3,6 +3,7 @@ package soapstone.record;
 import java.time.Instant;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import soapstone.school.Throttle;
 import soapstone.school.Throttles;
 
 /** Failures in a row. */
@@ -36,6 +37,12 @@ final class SqlThrottles implements Throttles {
                     .bind("free", free).bind("subject", subject).execute();
             return new Failures(failures, free);
         });
+    }
+
+    @Override
+    public int forgetBefore(Throttle kind, Instant free) {
+        return database.in(h -> h.createUpdate("delete from throttle where subject like :subjects and free_at < :free").bind("subjects", kind.prefix() + "%")
+                .bind("free", free).execute());
     }
 
     @Override

@@ -48,7 +48,7 @@ public interface Classes {
     void seat(long schoolClass, long student, String seat, Member.State state, int extraTime, Instant now);
 
     /**
-     * Makes accounts and places for a whole roster at once.
+     * Makes accounts and places for a whole roster at once, and keeps the ids that the school's own system has for them.
      *
      * @throws People.Taken when a login was taken in the meantime; then nobody was added
      */
@@ -60,6 +60,16 @@ public interface Classes {
     /** Keeps ids of the school's own system; an empty one is forgotten. */
     void setSourcedIds(long schoolClass, Map<Long, String> byStudent);
 
-    /** Somebody new in a class. */
-    record NewMember(People.NewPerson person, String seat, int extraTime) {}
+    /**
+     * Somebody new in a class.
+     *
+     * @param sourcedId in the school's own system; empty where it is not known
+     */
+    record NewMember(People.NewPerson person, String seat, int extraTime, String sourcedId) {
+
+        /** Somebody of whom no other system is known to know. */
+        public NewMember(People.NewPerson person, String seat, int extraTime) {
+            this(person, seat, extraTime, "");
+        }
+    }
 }

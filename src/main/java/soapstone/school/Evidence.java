@@ -52,6 +52,12 @@ public record Evidence(String skill, List<Proof> proofs, boolean stands, List<Me
                     work.marks(a).stream().map(c -> c.mark().verdict()).toList(), assignment.formulas(), assignment.shows())).toList();
         }
 
+        /** Practice: with the formula book at hand and every line shown, so that it never proves anything. It is no attempt of the record. */
+        public static HandedIn of(Practice practice, String skill) {
+            return new HandedIn(0, practice.at(), practice.exercise(), skill, practice.seed(), 1, practice.marks().stream().map(AnswerMark::verdict).toList(), true,
+                    Assignment.Shows.LINES);
+        }
+
         /** Every answer right. One that is right only with an earlier wrong one is not. */
         public boolean isRight() {
             return !verdicts.isEmpty() && verdicts.stream().allMatch(Verdict::isRight);

@@ -34,7 +34,7 @@ public final class OneRosterReader {
     private static final String VERSION = "1.2";
     /** Data type GUID of the binding: these signs, 255 at most. */
     private static final Pattern SOURCED_ID = Pattern.compile("[0-9A-Za-z._/@-]{1,255}");
-    private static final RosterCheck.Labels LABELS = new RosterCheck.Labels("", "givenName", "username", "");
+    private static final RosterCheck.Labels LABELS = new RosterCheck.Labels("", "givenName", "username", "", "sourcedId");
 
     /** How much of a name is shown. A preferred name goes before the given one. */
     public enum NameForm {

@@ -2,9 +2,11 @@ package soapstone.school;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -16,10 +18,10 @@ final class RosterCheck {
     private static final Pattern PER_CENT = Pattern.compile("\\+?([0-9]{1,3})(?: ?%)?");
 
     /** How the columns are called where a fault is told. */
-    record Labels(String seat, String name, String login, String time) {
+    record Labels(String seat, String name, String login, String time, String id) {
 
         static final Labels PLAIN = new Labels("@school.roster.column-seat", "@school.roster.column-name", "@school.roster.column-login",
-                "@school.roster.column-time");
+                "@school.roster.column-time", "@school.roster.column-sourcedid");
     }
 
     /**
@@ -30,6 +32,11 @@ final class RosterCheck {
      */
     record Draft(String file, int line, String seat, String name, boolean named, String login, String time, String sourcedId,
             List<RosterFault> faults) {
+
+        /** The same of whom the school's own system has an id. */
+        Draft with(String id) {
+            return new Draft(file, line, seat, name, named, login, time, id, faults);
+        }
 
         RosterFault.Spot at(String column) {
             return new RosterFault.Spot(file, line, column);
@@ -42,6 +49,7 @@ final class RosterCheck {
     private final Map<String, Integer> seats = new HashMap<>();
     private final Map<String, Integer> lines = new HashMap<>();
     private final Map<String, Integer> names = new HashMap<>();
+    private final Set<String> ids = new HashSet<>();
 
     private RosterCheck(RosterRules rules, Labels labels) {
         this.rules = rules;
@@ -66,6 +74,7 @@ final class RosterCheck {
         name(draft, faults);
         String login = Logins.plain(draft.login());
         login(draft, login, faults);
+        id(draft, faults);
         String name = draft.name().isEmpty() && !draft.seat().isEmpty() ? rules.seatWord() + " " + draft.seat() : draft.name();
         return new Roster.Row(draft.line(), draft.seat(), name, login, login.isEmpty(), time(draft, faults), draft.sourcedId(), faults);
     }
@@ -129,6 +138,15 @@ final class RosterCheck {
             faults.add(spot.fault("login-twice", draft.login()));
         } else if (logins.isTaken(login)) {
             faults.add(spot.fault("login-taken", draft.login()));
+        }
+    }
+
+    private void id(Draft draft, List<RosterFault> faults) {
+        String id = draft.sourcedId();
+        if (!id.isEmpty() && !OneRosterReader.isSourcedId(id)) {
+            faults.add(draft.at(labels.id()).fault("sourced-id", id));
+        } else if (!id.isEmpty() && !ids.add(id)) {
+            faults.add(draft.at(labels.id()).fault("sourced-id-twice", id));
         }
     }
 

@@ -6,9 +6,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** What a column of a roster may hold, in the order in which columns are taken where no heading names them. */
+/**
+ * What a column of a roster may hold, in the order in which columns are taken where no heading names them. The id in the
+ * school's own system is taken under its heading only.
+ */
 enum RosterColumn {
-    SEAT, NAME, LOGIN, TIME;
+    SEAT, NAME, LOGIN, TIME, SOURCEDID;
+
+    /** So many columns need no heading. */
+    static final int BARE = 4;
 
     /** How people head their lists, without accents, in English and Spanish. */
     private static final Map<RosterColumn, List<String>> HEADINGS = Map.of(
@@ -19,7 +25,9 @@ enum RosterColumn {
             LOGIN, List.of("login", "login name", "user", "user name", "username", "sign-in",
                     "usuario", "nombre de usuario", "cuenta"),
             TIME, List.of("extra time", "extra time %", "extra time in %", "extra time (%)", "time",
-                    "tiempo extra", "tiempo extra %", "tiempo extra (%)", "tiempo adicional", "tiempo"));
+                    "tiempo extra", "tiempo extra %", "tiempo extra (%)", "tiempo adicional", "tiempo"),
+            SOURCEDID, List.of("sourcedid", "sourced id", "school id",
+                    "id escolar", "id de la escuela"));
 
     static Optional<RosterColumn> of(String heading) {
         String plain = Normalizer.normalize(heading, Normalizer.Form.NFD).replaceAll("\\p{M}+", "").toLowerCase(Locale.ROOT)

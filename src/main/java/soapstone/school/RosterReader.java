@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  *
  * <p>A line without headings above is {@code Ada Q.}, {@code 7}, {@code 7 Ada Q.}, {@code 7, Ada Q.} or
  * {@code Ada Q.<tab>7}; with more cells it is seat, name, login, extra time, in that order. With headings the columns may
- * stand in any order, and those that nobody asked for are left alone.
+ * stand in any order, and those that nobody asked for are left alone; so may the id of the student in the school's own system,
+ * headed {@code sourcedId}.
  */
 public final class RosterReader {
 
@@ -102,7 +103,8 @@ public final class RosterReader {
     private static RosterCheck.Draft underHeadings(CsvText.Line line, List<Optional<RosterColumn>> headings) {
         boolean named = headings.contains(Optional.of(RosterColumn.NAME));
         return draft(line, cell(line, headings, RosterColumn.SEAT), cell(line, headings, RosterColumn.NAME), named,
-                cell(line, headings, RosterColumn.LOGIN), cell(line, headings, RosterColumn.TIME), tooMany(line, headings.size()));
+                cell(line, headings, RosterColumn.LOGIN), cell(line, headings, RosterColumn.TIME), tooMany(line, headings.size()))
+                .with(cell(line, headings, RosterColumn.SOURCEDID));
     }
 
     private static String cell(CsvText.Line line, List<Optional<RosterColumn>> headings, RosterColumn column) {
@@ -125,7 +127,7 @@ public final class RosterReader {
 
     /** Seat, name, login, extra time; the first two may have changed places. */
     private static RosterCheck.Draft severalCells(CsvText.Line line, List<String> cells) {
-        List<RosterFault> faults = tooMany(line, RosterColumn.values().length);
+        List<RosterFault> faults = tooMany(line, RosterColumn.BARE);
         boolean turned = !isSeat(cells.get(0)) && isSeat(cells.get(1));
         if (!turned && !isSeat(cells.get(0)) && !cells.get(0).isEmpty()) {
             faults = new ArrayList<>(faults);

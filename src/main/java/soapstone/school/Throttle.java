@@ -20,7 +20,9 @@ public enum Throttle {
     /** One login, from wherever. */
     LOGIN(4, Duration.ofHours(1), 100),
     /** One network address, whatever the login. */
-    ADDRESS(200, Duration.ofMinutes(5), Long.MAX_VALUE);
+    ADDRESS(200, Duration.ofMinutes(5), Long.MAX_VALUE),
+    /** Codes of classes that one network address tried: so many wrong ones are people who mistype. */
+    JOIN(20, Duration.ofHours(1), Long.MAX_VALUE);
 
     /** What stands for no end of waiting: an instructor or keeper has to open the account again. Any database can keep it. */
     public static final Instant NEVER = Instant.parse("9999-01-01T00:00:00Z");
@@ -54,7 +56,12 @@ public enum Throttle {
 
     /** Under what failures are counted in {@link Throttles}: a hash, because what is typed as a login may be a password by mistake. */
     public String subject(String of) {
-        return name().toLowerCase(Locale.ROOT) + " " + SessionRule.hash(of);
+        return prefix() + SessionRule.hash(of);
+    }
+
+    /** What its subjects begin with. */
+    public String prefix() {
+        return name().toLowerCase(Locale.ROOT) + " ";
     }
 
     /** Whether it has to be opened again by an instructor or keeper. */
@@ -69,7 +76,25 @@ public enum Throttle {
 
     /** Whether the count starts anew with the next failure: an address is forgotten after an hour of quiet, a login never. */
     public boolean isForgotten(Instant freeAt, Instant now) {
-        return this == ADDRESS && !now.isBefore(freeAt.plus(QUIET));
+        return forgets() && !now.isBefore(freeAt.plus(QUIET));
+    }
+
+    /** Whether quiet takes the count away. */
+    public boolean forgets() {
+        return this != LOGIN;
+    }
+
+    /**
+     * Puts one more failure down, or the first one after it was quiet for long enough.
+     *
+     * @param of the login or address
+     */
+    public void fail(Throttles throttles, String of, Instant now) {
+        String subject = subject(of);
+        if (throttles.of(subject).filter(f -> isForgotten(f.freeAt(), now)).isPresent()) {
+            throttles.reset(subject);
+        }
+        throttles.fail(subject, this::freeAt, now);
     }
 
     /** Whether a right sign-in takes the count away. */

@@ -20,4 +20,7 @@ public interface Throttles {
     }
 
     void reset(String subject);
+
+    /** Forgets the counts of one kind that have been free since before then. */
+    int forgetBefore(Throttle kind, Instant free);
 }

@@ -14,6 +14,7 @@ import soapstone.page.Pages;
 import soapstone.page.SchoolTimes;
 import soapstone.page.StudentAccountsView;
 import soapstone.school.Audit;
+import soapstone.school.PasswordCodes;
 import soapstone.school.People;
 import soapstone.school.Person;
 import soapstone.school.Retention;
@@ -105,11 +106,11 @@ final class AccountsRoom implements SchoolSite.Room {
         }
         Person made = school().people().add(new People.NewPerson(kind, wanted.shown(), wanted.login(), null, false, v.person().language()), office.clock().instant());
         note(v, "account.added", made.id());
-        return code(v, made);
+        return code(v, made, PasswordCodes.make(school(), made, office.clock().instant(), random));
     }
 
-    private Reply code(Visit v, Person person) {
-        return Reply.page(pages.show(v.reader(), "account-code", AccountCode.shown(office, v, person, random, ACCOUNTS)));
+    private Reply code(Visit v, Person person, String code) {
+        return Reply.page(pages.show(v.reader(), "account-code", AccountCode.shown(office, v, person, code, ACCOUNTS)));
     }
 
     // One account
@@ -154,19 +155,12 @@ final class AccountsRoom implements SchoolSite.Room {
         return Reply.goTo(ACCOUNTS + "/" + person.id());
     }
 
-    /**
-     * Everything that somebody signs in with begins anew: the old password and the second factor are gone, sessions end,
-     * and a login that was closed after too many tries is open. A student's passphrase comes from the class's instructor.
-     */
+    /** A student's passphrase comes from the class's instructor. */
     private Reply reset(Visit v) {
         Person person = other(v);
         if (person.isStudent()) {
             throw Trouble.of(404);
         }
-        school().people().setPassword(person.id(), null, false, "");
-        school().people().setFactor(person.id(), "");
-        guard.right(person.login());
-        note(v, "account.code", person.id());
-        return code(v, person);
+        return code(v, person, PasswordCodes.anew(school(), person, Optional.of(v.person().id()), "", office.clock().instant(), random));
     }
 }

@@ -82,7 +82,8 @@ final class EvidenceBook {
     private CompetencyRecord ofStudent(SchoolClass in, Member member, Map<Long, List<Work>> byAssignment) {
         long person = member.person().id();
         List<Signoff> entries = school.signoffs().of(person).stream().filter(s -> s.schoolClass() == in.id()).toList();
-        List<HandedIn> works = handedIn(in, byAssignment).getOrDefault(person, List.of());
+        List<HandedIn> works = new ArrayList<>(handedIn(in, byAssignment).getOrDefault(person, List.of()));
+        school.practices().of(person).forEach(p -> works.add(HandedIn.of(p, desk.exercise(p.exercise()).skill())));
         Map<Long, String> points = points(byAssignment);
         List<CompetencyRecord.Code> codes = CompetencyStanding.of(school.signoffs().listed(in.id()), entries, works, SchoolTimes.zone()).stream()
                 .map(s -> code(s, points)).toList();

@@ -69,12 +69,7 @@ final class Guard {
 
     /** The try was wrong. */
     void wrong(String address) {
-        String subject = Throttle.ADDRESS.subject(address);
-        boolean forgotten = throttles().of(subject).filter(f -> Throttle.ADDRESS.isForgotten(f.freeAt(), now())).isPresent();
-        if (forgotten) {
-            throttles().reset(subject);
-        }
-        throttles().fail(subject, Throttle.ADDRESS::freeAt, now());
+        Throttle.ADDRESS.fail(throttles(), address, now());
     }
 
     /** The try was right: the login's count begins anew, the address's does not. */

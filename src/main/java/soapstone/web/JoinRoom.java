@@ -1,7 +1,5 @@
 package soapstone.web;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,13 +12,13 @@ import soapstone.school.ClassCode;
 import soapstone.school.Logins;
 import soapstone.school.Member;
 import soapstone.school.Passphrases;
-import soapstone.school.PasswordHash;
 import soapstone.school.People;
 import soapstone.school.Person;
 import soapstone.school.Roster;
 import soapstone.school.RosterReader;
 import soapstone.school.RosterRules;
 import soapstone.school.SchoolClass;
+import soapstone.school.Throttle;
 import soapstone.school.Throttles;
 import soapstone.source.Message;
 
@@ -29,9 +27,6 @@ final class JoinRoom implements SchoolSite.Room {
 
     private static final int LONGEST_CODE = 20;
     private static final int MOST_WAITING = 60;
-    /** So many wrong codes from one address are people who mistype; then each further one waits longer, up to an hour. */
-    private static final int FREE_FAILURES = 20;
-    private static final int MOST_DOUBLINGS = 6;
 
     private final OwnClasses own;
     private final Pages pages;
@@ -80,23 +75,18 @@ final class JoinRoom implements SchoolSite.Room {
 
     private Optional<SchoolClass> byCode(Visit v, FilledForm form) {
         String code = ClassCode.plain(form.wanted("code", LONGEST_CODE));
-        String subject = "join " + v.caller().address();
+        String address = v.caller().address();
         Throttles throttles = own.school().throttles();
-        if (throttles.of(subject).filter(f -> f.freeAt().isAfter(own.now())).isPresent()) {
+        if (throttles.of(Throttle.JOIN.subject(address)).filter(f -> !Throttle.isFree(f.freeAt(), own.now())).isPresent()) {
             form.fault("code", Message.of("class-join.wait"));
             return Optional.empty();
         }
         Optional<SchoolClass> in = own.school().classes().byCode(code).filter(c -> c.archived().isEmpty());
         if (in.isEmpty() && !code.isEmpty()) {
-            throttles.fail(subject, JoinRoom::freeAt, own.now());
+            Throttle.JOIN.fail(throttles, address, own.now());
             form.fault("code", Message.of("class-join.no-class"));
         }
         return in;
-    }
-
-    private static Instant freeAt(int failures, Instant now) {
-        int over = failures - FREE_FAILURES;
-        return over <= 0 ? now : now.plus(Duration.ofMinutes(1L << Math.min(over, MOST_DOUBLINGS)));
     }
 
     private void checkRoom(SchoolClass in, boolean student, String name, FilledForm form) {
@@ -130,7 +120,7 @@ final class JoinRoom implements SchoolSite.Room {
         Roster.Row row = roster.rows().get(0);
         String phrase = Passphrases.draw(random);
         try {
-            Person person = own.school().people().add(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(Passphrases.plain(phrase)), false,
+            Person person = own.school().people().add(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), Hashing.hash(Passphrases.plain(phrase)), false,
                     in.settings().language()), own.now());
             own.school().classes().seat(in.id(), person.id(), "", Member.State.ASKED, 0, own.now());
             own.note(v, "member.asked", Optional.of(person.id()), in, "");

@@ -50,7 +50,8 @@ final class OwnRecordRoom implements SchoolSite.Room {
         List<OwnRecordView.Correction> corrections = own.school().notes().of(student).stream()
                 .map(n -> told.correction(n, own.school().classes().find(n.schoolClass()).map(SchoolClass::name).orElse(""))).toList();
         return Reply.page(pages.show(v.reader(), "own-record", new OwnRecordView(v.person().shown(), SchoolTimes.moment(own.now(), v.reader().words().language()), records,
-                classes.stream().map(c -> new OwnRecordView.Named(c.id(), c.name())).toList(), corrections, form)));
+                classes.stream().map(c -> new OwnRecordView.Named(c.id(), c.name())).toList(), corrections,
+                PracticeRows.of(own.school().practices().of(student), id -> desk.work().exercise(id).title(), v.reader().words()), form)));
     }
 
     private Reply ask(Visit v) {

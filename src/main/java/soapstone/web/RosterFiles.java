@@ -56,9 +56,10 @@ final class RosterFiles {
 
     /** A roster as a plain list, to be looked at and changed by hand. */
     static String asText(Roster roster) {
-        StringBuilder text = new StringBuilder("seat,name,login,extra time\n");
+        boolean ids = roster.rows().stream().anyMatch(r -> !r.sourcedId().isEmpty());
+        StringBuilder text = new StringBuilder("seat,name,login,extra time").append(ids ? ",sourcedId" : "").append('\n');
         roster.rows().forEach(r -> text.append(cell(r.seat())).append(',').append(cell(r.name())).append(',').append(cell(r.proposed() ? "" : r.login()))
-                .append(',').append(r.extraTime() == 0 ? "" : String.valueOf(r.extraTime())).append('\n'));
+                .append(',').append(r.extraTime() == 0 ? "" : String.valueOf(r.extraTime())).append(ids ? "," + r.sourcedId() : "").append('\n'));
         return text.toString();
     }
 

@@ -15,7 +15,6 @@ import soapstone.school.Classes;
 import soapstone.school.Logins;
 import soapstone.school.Member;
 import soapstone.school.Passphrases;
-import soapstone.school.PasswordHash;
 import soapstone.school.People;
 import soapstone.school.Person;
 import soapstone.school.Roster;
@@ -112,7 +111,7 @@ final class RosterRoom implements SchoolSite.Room {
                 Roster.Row row = roster.rows().get(i);
                 List<RosterView.Fault> all = new ArrayList<>(row.faults().stream().map(Read::shown).toList());
                 all.addAll(faults.get(i));
-                rows.add(new RosterView.Row(row.line(), row.seat(), row.name(), row.login(), row.extraTime(), all));
+                rows.add(new RosterView.Row(row.line(), row.seat(), row.name(), row.login(), row.extraTime(), row.sourcedId(), all));
             }
             int faulty = (int) rows.stream().filter(r -> r.faults().stream().anyMatch(RosterView.Fault::weighs)).count();
             return new RosterView.Preview(rows, roster.faults().stream().map(Read::shown).toList(), isRight(), faulty);
@@ -130,7 +129,8 @@ final class RosterRoom implements SchoolSite.Room {
     private Read read(Visit v, SchoolClass in, String text) {
         Roster roster = new RosterReader(rules(v, in)).read(text);
         List<Member> sitting = own.sitting(in);
-        return new Read(roster, roster.rows().stream().map(row -> beside(row, sitting)).toList());
+        Map<Long, String> ids = classes().sourcedIds(in.id());
+        return new Read(roster, roster.rows().stream().map(row -> beside(row, sitting, ids)).toList());
     }
 
     private static Message where(Roster.Row row) {
@@ -138,7 +138,7 @@ final class RosterRoom implements SchoolSite.Room {
     }
 
     /** A list that is sent twice finds everybody there already. */
-    private static List<RosterView.Fault> beside(Roster.Row row, List<Member> sitting) {
+    private static List<RosterView.Fault> beside(Roster.Row row, List<Member> sitting, Map<Long, String> ids) {
         for (Member member : sitting) {
             boolean sameName = Logins.plain(member.person().shown()).equals(Logins.plain(row.name()));
             boolean sameSeat = !row.seat().isEmpty() && member.seat().equals(row.seat());
@@ -148,6 +148,10 @@ final class RosterRoom implements SchoolSite.Room {
             if (sameSeat) {
                 return List.of(new RosterView.Fault(true, where(row), Message.of("class-roster.seat-taken", row.seat(), member.person().shown()),
                         Message.of("class-roster.seat-taken-fits")));
+            }
+            if (!row.sourcedId().isEmpty() && row.sourcedId().equals(ids.get(member.person().id()))) {
+                return List.of(new RosterView.Fault(true, where(row), Message.of("class-roster.id-taken", row.sourcedId(), member.person().shown()),
+                        Message.of("class-roster.sits-fits")));
             }
         }
         return List.of();
@@ -167,8 +171,8 @@ final class RosterRoom implements SchoolSite.Room {
         for (Roster.Row row : read.roster().rows()) {
             String phrase = Passphrases.draw(random);
             slips.add(new SlipsView.Slip(row.seat(), row.name(), row.login(), phrase));
-            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), PasswordHash.hash(Passphrases.plain(phrase)), false,
-                    in.settings().language()), row.seat(), row.extraTime()));
+            fresh.add(new Classes.NewMember(new People.NewPerson(Person.Kind.STUDENT, row.name(), row.login(), Hashing.hash(Passphrases.plain(phrase)), false,
+                    in.settings().language()), row.seat(), row.extraTime(), row.sourcedId()));
         }
         try {
             classes().enrol(in.id(), fresh, own.now());
@@ -224,7 +228,7 @@ final class RosterRoom implements SchoolSite.Room {
             throw Trouble.of(409);
         }
         String phrase = Passphrases.draw(random);
-        own.school().people().setPassword(member.person().id(), PasswordHash.hash(Passphrases.plain(phrase)), false, "");
+        own.school().people().setPassword(member.person().id(), Hashing.hash(Passphrases.plain(phrase)), false, "");
         // Whoever has forgotten a passphrase has tried too often, and need not wait with the new one.
         own.school().throttles().reset(Throttle.LOGIN.subject(member.person().login()));
         own.note(v, "member.new-slip", Optional.of(member.person().id()), in, "");

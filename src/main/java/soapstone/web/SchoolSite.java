@@ -38,6 +38,7 @@ final class SchoolSite {
                 new RegradeRoom(office, desk.marks(), pages),
                 new MistakesRoom(office, desk.marks(), pages),
                 new MorningRoom(office, desk.marks(), pages),
+                new PracticeRoom(office, desk, pages),
                 new MarksOutRoom(office, desk.marks(), pages),
                 new WorkRoom(office, desk.work(), pages, random));
     }

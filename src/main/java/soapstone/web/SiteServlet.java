@@ -137,7 +137,9 @@ final class SiteServlet extends HttpServlet {
             throw Trouble.of(NOT_FOUND);
         }
         boolean page = !request.getMethod().equals("POST") || routes.hasPage(path);
-        String then = page ? "?then=" + URLEncoder.encode(path, StandardCharsets.UTF_8) : "";
+        String query = request.getQueryString();
+        String whole = request.getMethod().equals("POST") || query == null ? path : path + "?" + query;
+        String then = page ? "?then=" + URLEncoder.encode(whole, StandardCharsets.UTF_8) : "";
         return Reply.goTo("/sign-in" + then);
     }
 

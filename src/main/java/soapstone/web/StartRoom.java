@@ -13,6 +13,7 @@ import soapstone.school.Audit;
 import soapstone.school.Charter;
 import soapstone.school.Codes;
 import soapstone.school.Logins;
+import soapstone.school.PasswordCodes;
 import soapstone.school.People;
 import soapstone.school.Person;
 import soapstone.school.School;
@@ -135,7 +136,7 @@ final class StartRoom implements SchoolSite.Room {
         NewSecret.take(form, v.form(), person, NewSecret.around(school(), person));
         if (!form.isGood()) {
             Map<String, String> typed = new HashMap<>(form.view().typed());
-            typed.put("code", AccountCode.make(school(), person, now(), random));
+            typed.put("code", PasswordCodes.make(school(), person, now(), random));
             return show(v, "new-password", new FormView(typed, form.view().faults())).as(WRONG);
         }
         school().people().setPassword(person.id(), Hashing.hash(password), false, "");

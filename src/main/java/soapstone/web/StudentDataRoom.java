@@ -118,7 +118,9 @@ final class StudentDataRoom implements SchoolSite.Room {
         StudentExport export = new StudentExport(own.school(), desk.marks(), v.reader().words());
         StudentRecordView record = export.of(s.member().person(), s.classes(), s.whole(), own.now());
         byte[] zip = export.zip(record, pages.show(v.reader(), "student-record", record).bytes(), s.id(), own.now());
-        own.school().audit().note(new Audit.Entry(own.now(), Optional.of(v.person().id()), "student.exported", Optional.of(s.id()), Optional.of(s.in().id()), "", true));
+        // Each class's own book of changes says that its part of the record left.
+        s.classes().forEach(in -> own.school().audit().note(new Audit.Entry(own.now(), Optional.of(v.person().id()), "student.exported", Optional.of(s.id()),
+                Optional.of(in.id()), "", true)));
         return Reply.download(ZIP, "student-record.zip", zip);
     }
 

@@ -61,7 +61,8 @@ final class StudentExport {
                 school.notes().of(id).stream().filter(n -> ids.contains(n.schoolClass())).map(n -> new StudentRecordView.Correction(n.at().toString(), n.asks(),
                         Words.key(n.outcome()), n.answer(), n.answered().map(Instant::toString).orElse(""), n.byName())).toList(),
                 school.audit().about(id).stream().filter(e -> whole || e.aboutClass().filter(ids::contains).isPresent()).map(e -> new StudentRecordView.Change(e.at().toString(),
-                        told.name(e.by()), told.act(e), e.detail(), e.leftSchool())).toList());
+                        told.name(e.by()), told.act(e), e.detail(), e.leftSchool())).toList(),
+                whole ? PracticeRows.of(school.practices().of(id), e -> desk.exercise(e).title(), words) : List.of());
     }
 
     private static StudentRecordView.Place place(SchoolClass in, Member m) {

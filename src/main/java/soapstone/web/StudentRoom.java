@@ -73,7 +73,8 @@ final class StudentRoom implements SchoolSite.Room {
         GradebookView.Average average = MarksRoom.average(Scores.average(entries, office.clock().instant()));
         StudentView view = new StudentView(Taught.head(in), member.person().id(), member.seat(), member.person().shown(), average,
                 own.stream().map(a -> sheet(v, a, standings.get(a.id()), open)).toList(),
-                open.map(a -> open(v, a, standings.get(a.id()), works.getOrDefault(a.id(), List.of()))));
+                open.map(a -> open(v, a, standings.get(a.id()), works.getOrDefault(a.id(), List.of()))),
+                PracticeRows.of(school.practices().of(member.person().id()), id -> desk.exercise(id).title(), v.reader().words()));
         return Reply.page(pages.show(v.reader(), "student", view));
     }
 

@@ -166,7 +166,8 @@ final class WorkRoom implements SchoolSite.Room {
             OwnSheet.terms(school, sheet.assignment(), v.person().id()).ifPresent(t -> all.addAll(past(sheets.own(sheet, t), views)));
         }
         all.sort(Comparator.comparing((Past p) -> p.at).reversed());
-        return Reply.page(pages.show(v.reader(), "work-history", new WorkHistoryView(all.stream().map(Past::shown).toList())));
+        return Reply.page(pages.show(v.reader(), "work-history", new WorkHistoryView(all.stream().map(Past::shown).toList(),
+                PracticeRows.of(school.practices().of(v.person().id()), id -> desk.exercise(id).title(), v.reader().words()))));
     }
 
     private record Past(Instant at, WorkHistoryView.Past shown) {}

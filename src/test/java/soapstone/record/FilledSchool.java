@@ -19,6 +19,7 @@ import soapstone.school.Codes;
 import soapstone.school.Member;
 import soapstone.school.People;
 import soapstone.school.Person;
+import soapstone.school.Practice;
 import soapstone.school.Remark;
 import soapstone.school.School;
 import soapstone.school.SchoolClass;
@@ -55,6 +56,7 @@ final class FilledSchool {
         school.sheets().keepWhole("print1", "title: \"x\"\n" + HARD, NOW);
         school.audit().note(new Audit.Entry(NOW, Optional.of(wren.id()), "mark.overruled", Optional.of(student.id()), Optional.of(schoolClass.id()), HARD, true));
         school.sessions().begin(new SignedIn(wren, "a".repeat(64), "k".repeat(43), false, NOW, NOW));
+        school.practices().keep(new Practice(student.id(), NOW, "spacing/bolt-holes", 77, UnitSystem.METRIC, "print1", "0.2.0", List.of(mark(HARD))));
         school.codes().make("b".repeat(64), Codes.Purpose.FIRST_RUN, Optional.empty(), NOW);
     }
 

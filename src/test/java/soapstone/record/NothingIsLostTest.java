@@ -144,7 +144,7 @@ class NothingIsLostTest {
         node.take(LEAST_RECEIPTS);
         try {
             assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> Writers.open(folder.toString()))).isInstanceOf(Database.Unusable.class)
-                    .hasMessageContaining("Is another program using it?");
+                    .hasMessageContaining("another program has it open");
         } finally {
             node.killAndTakeTheRest();
         }

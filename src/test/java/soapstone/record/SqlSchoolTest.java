@@ -308,6 +308,22 @@ class SqlSchoolTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("soapstone.record.Databases#both")
+    void idsOfTheSchoolsOwnSystemComeWithTheRoster(String kind, Database database) {
+        try (database) {
+            School school = SqlSchool.of(database);
+            SchoolClass made = aClass(school, anInstructor(school));
+            List<Member> added = school.classes().enrol(made.id(), List.of(new Classes.NewMember(person(Person.Kind.STUDENT, "seat1"), "1", 0, "stu-0017"),
+                    new Classes.NewMember(person(Person.Kind.STUDENT, "seat2"), "2", 0)), NOW);
+            assertThat(school.classes().sourcedIds(made.id())).containsOnly(Map.entry(added.get(0).person().id(), "stu-0017"));
+            List<Classes.NewMember> second = List.of(new Classes.NewMember(person(Person.Kind.STUDENT, "seat3"), "3", 0, "stu-0042"),
+                    new Classes.NewMember(person(Person.Kind.STUDENT, "seat1"), "4", 0, "stu-0043"));
+            assertThatThrownBy(() -> school.classes().enrol(made.id(), second, NOW)).isInstanceOf(People.Taken.class);
+            assertThat(school.classes().sourcedIds(made.id()).values()).containsExactly("stu-0017");
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
     void anAssignmentComesBackWithItsTasks(String kind, Database database) {
         try (database) {
             Fixture f = Fixture.in(database);

@@ -66,6 +66,15 @@ class RosterReaderTest {
     }
 
     @Test
+    void theIdOfTheSchoolsOwnSystemIsTakenUnderItsHeadingOnly() {
+        Roster roster = read("name,sourcedId,seat\nAda,stu-0017,7\nBo,,8");
+        assertThat(faults(roster)).isEmpty();
+        assertThat(roster.rows()).extracting(Roster.Row::sourcedId).containsExactly("stu-0017", "");
+        assertThat(faults(read("name,sourcedId\nAda,a b\nBo,x1\nCy,x1"))).containsExactly("2 sourced-id a b", "4 sourced-id-twice x1");
+        assertThat(faults(read("7,Ada,,50,stu-0017"))).containsExactly("1 columns stu-0017");
+    }
+
+    @Test
     void aNameWithACommaStandsInQuotes() {
         isRight(read("7, \"Quill, Ada\"\r\n8, \"Ray \"\"Ace\"\" Stone\"\r\n"),
                 "7|Quill, Ada|quill-ada-k7w|0", "8|Ray \"Ace\" Stone|ray-ace-stone-k7w|0");

@@ -62,6 +62,7 @@ class ThrottleTest {
         Instant quiet = LAST.plus(Duration.ofHours(1));
         assertThat(ADDRESS.isForgotten(LAST, quiet)).isTrue();
         assertThat(ADDRESS.isForgotten(LAST, quiet.minusMillis(1))).isFalse();
+        assertThat(Throttle.JOIN.isForgotten(LAST, quiet)).isTrue();
         assertThat(LOGIN.isForgotten(LAST, quiet.plus(Duration.ofDays(300)))).isFalse();
     }
 

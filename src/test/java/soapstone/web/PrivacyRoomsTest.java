@@ -91,6 +91,17 @@ class PrivacyRoomsTest {
     }
 
     @Test
+    void anExportIsNotedInEveryClassThatItHolds() throws Exception {
+        SchoolClass second = c.school.classes().add("Sheet metal 2", "Spring", "SECOND2", c.in.settings(), c.wren.id(), c.site.now());
+        c.school.classes().seat(second.id(), c.ada.id(), "4", soapstone.school.Member.State.IN, 0, c.site.now());
+        SchoolClass other = alsoWithRook(c.ada);
+        export(c.ada);
+        assertThat(c.school.audit().about(c.ada.id()).stream().filter(e -> e.act().equals("student.exported"))).allMatch(Audit.Entry::leftSchool)
+                .extracting(e -> e.aboutClass().orElseThrow()).containsExactlyInAnyOrder(c.in.id(), second.id()).doesNotContain(other.id());
+        assertThat(c.site.open(wren, "/classes/" + second.id() + "/audit?only=left").getVisibleText()).contains("Student's record taken out (went out)").contains("Ada Q.");
+    }
+
+    @Test
     void whatBelongsToAnotherInstructorsClassStaysThere() throws Exception {
         SchoolClass other = alsoWithRook(c.ada);
         c.school.notes().ask(c.ada.id(), other.id(), "a word for Rook", c.site.now());
