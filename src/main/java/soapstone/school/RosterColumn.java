@@ -8,7 +8,12 @@ import java.util.Optional;
 
 /** What a column of a roster may hold, in the order in which columns are taken where no heading names them. */
 enum RosterColumn {
-    SEAT, NAME, LOGIN, TIME;
+    SEAT, NAME, LOGIN, TIME,
+    /** Of the student in the school's own system; taken under its heading only. */
+    SOURCEDID;
+
+    /** So many are taken where no heading names them. */
+    static final int BARE = 4;
 
     /** How people head their lists, without accents, in English and Spanish. */
     private static final Map<RosterColumn, List<String>> HEADINGS = Map.of(
@@ -19,7 +24,8 @@ enum RosterColumn {
             LOGIN, List.of("login", "login name", "user", "user name", "username", "sign-in",
                     "usuario", "nombre de usuario", "cuenta"),
             TIME, List.of("extra time", "extra time %", "extra time in %", "extra time (%)", "time",
-                    "tiempo extra", "tiempo extra %", "tiempo extra (%)", "tiempo adicional", "tiempo"));
+                    "tiempo extra", "tiempo extra %", "tiempo extra (%)", "tiempo adicional", "tiempo"),
+            SOURCEDID, List.of("sourcedid"));
 
     static Optional<RosterColumn> of(String heading) {
         String plain = Normalizer.normalize(heading, Normalizer.Form.NFD).replaceAll("\\p{M}+", "").toLowerCase(Locale.ROOT)

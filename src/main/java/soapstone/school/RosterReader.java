@@ -101,8 +101,13 @@ public final class RosterReader {
 
     private static RosterCheck.Draft underHeadings(CsvText.Line line, List<Optional<RosterColumn>> headings) {
         boolean named = headings.contains(Optional.of(RosterColumn.NAME));
-        return draft(line, cell(line, headings, RosterColumn.SEAT), cell(line, headings, RosterColumn.NAME), named,
-                cell(line, headings, RosterColumn.LOGIN), cell(line, headings, RosterColumn.TIME), tooMany(line, headings.size()));
+        String id = cell(line, headings, RosterColumn.SOURCEDID);
+        List<RosterFault> faults = new ArrayList<>(tooMany(line, headings.size()));
+        if (!id.isEmpty() && !OneRosterReader.isSourcedId(id)) {
+            faults.add(new RosterFault.Spot("", line.number(), RosterColumn.SOURCEDID.label()).fault("sourced-id", id));
+        }
+        return new RosterCheck.Draft("", line.number(), cell(line, headings, RosterColumn.SEAT), cell(line, headings, RosterColumn.NAME), named,
+                cell(line, headings, RosterColumn.LOGIN), cell(line, headings, RosterColumn.TIME), id, faults);
     }
 
     private static String cell(CsvText.Line line, List<Optional<RosterColumn>> headings, RosterColumn column) {
@@ -125,7 +130,7 @@ public final class RosterReader {
 
     /** Seat, name, login, extra time; the first two may have changed places. */
     private static RosterCheck.Draft severalCells(CsvText.Line line, List<String> cells) {
-        List<RosterFault> faults = tooMany(line, RosterColumn.values().length);
+        List<RosterFault> faults = tooMany(line, RosterColumn.BARE);
         boolean turned = !isSeat(cells.get(0)) && isSeat(cells.get(1));
         if (!turned && !isSeat(cells.get(0)) && !cells.get(0).isEmpty()) {
             faults = new ArrayList<>(faults);
