@@ -6,10 +6,11 @@ import java.util.Optional;
 /**
  * What one student of a class did.
  *
+ * @param erased whether the record was erased, so that nothing is left to look up
  * @param sheets all assignments, the newest first
  * @param open   the one that is looked at; absent while there is none
  */
-public record StudentView(ClassHead head, long person, String seat, String name, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open) {
+public record StudentView(ClassHead head, long person, String seat, String name, boolean erased, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open) {
 
     /** One assignment in the list. */
     public record Sheet(long assignment, String title, String due, GradebookView.Cell cell, String possible, boolean chosen) {}
