@@ -6,11 +6,12 @@ import java.util.Optional;
 /**
  * What one student of a class did.
  *
- * @param sheets all assignments, the newest first
+ * @param erased   whether the record was erased, so that nothing is left to look up
+ * @param sheets   all assignments, the newest first
  * @param open     the one that is looked at; absent while there is none
  * @param practice kept by the student from the open site; it counts nowhere
  */
-public record StudentView(ClassHead head, long person, String seat, String name, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open,
+public record StudentView(ClassHead head, long person, String seat, String name, boolean erased, GradebookView.Average average, List<Sheet> sheets, Optional<Open> open,
         List<PracticeRow> practice) {
 
     /** One assignment in the list. */

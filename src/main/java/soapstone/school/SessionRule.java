@@ -41,10 +41,19 @@ public final class SessionRule {
         return text.length() == SIGNS && text.chars().allMatch(c -> c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z' || c == '-' || c == '_');
     }
 
+    /** In the form of a token, but the same for the same text, and so no secret. */
+    public static String tokenOf(String text) {
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(digest(text));
+    }
+
     /** What is kept of a secret. */
     public static String hash(String token) {
+        return HexFormat.of().formatHex(digest(token));
+    }
+
+    private static byte[] digest(String text) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8)));
+            return MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java has SHA-256", e);
         }

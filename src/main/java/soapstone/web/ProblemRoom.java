@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.random.RandomGenerator;
 import soapstone.page.Answer;
 import soapstone.page.AnswerBox;
 import soapstone.page.Pages;
@@ -47,13 +46,11 @@ final class ProblemRoom implements SchoolSite.Room {
     private final SchoolOffice office;
     private final WorkDesk desk;
     private final Pages pages;
-    private final RandomGenerator random;
 
-    ProblemRoom(SchoolOffice office, WorkDesk desk, Pages pages, RandomGenerator random) {
+    ProblemRoom(SchoolOffice office, WorkDesk desk, Pages pages) {
         this.office = office;
         this.desk = desk;
         this.pages = pages;
-        this.random = random;
     }
 
     @Override
@@ -204,7 +201,13 @@ final class ProblemRoom implements SchoolSite.Room {
     private WorkReviewView review(Visit v, OwnProblem at, SheetView read, Draft draft) {
         List<String> empty = read.boxes().stream().filter(b -> b.answer().state() == Answer.State.EMPTY).map(AnswerBox::letter).toList();
         boolean doubtful = read.boxes().stream().anyMatch(b -> !b.answer().isReadable());
-        return new WorkReviewView(views(v).place(at, Optional.of(read), false), read, empty, doubtful, draft.isEmpty(), SessionRule.token(random));
+        return new WorkReviewView(views(v).place(at, Optional.of(read), false), read, empty, doubtful, draft.isEmpty(), receipt(at, draft));
+    }
+
+    /** One for what is kept after so many tries: the same review in two tabs is handed in once. */
+    private static String receipt(OwnProblem at, Draft draft) {
+        long tries = at.own().attempts().stream().filter(a -> a.problem() == at.problem().id()).count();
+        return SessionRule.tokenOf(at.problem().id() + "-" + tries + "-" + draft.version());
     }
 
     private Reply handIn(Visit v) {

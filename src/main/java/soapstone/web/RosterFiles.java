@@ -1,10 +1,15 @@
 package soapstone.web;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import soapstone.school.Logins;
+import soapstone.school.Member;
 import soapstone.school.OneRosterReader;
 import soapstone.school.Roster;
 import soapstone.school.RosterReader;
@@ -54,13 +59,34 @@ final class RosterFiles {
         return form.isGood() ? Optional.of(OneRosterReader.read(set, fit.get(0).sourcedId(), names, rules)) : Optional.empty();
     }
 
-    /** A roster as a plain list, to be looked at and changed by hand. */
-    static String asText(Roster roster) {
+    /** The list as its file has it, line by line, when that is text and not too long to be mended by hand. */
+    static Optional<String> asSent(Fields fields, int most) {
+        return fields.file(LIST).flatMap(Fields::text).map(text -> text.startsWith("\uFEFF") ? text.substring(1) : text)
+                .filter(text -> text.length() <= most && text.chars().noneMatch(c -> Character.isISOControl(c) && "\t\r\n".indexOf(c) < 0));
+    }
+
+    /**
+     * A roster as a plain list, to be looked at and changed by hand. Files of a set know no seats: whoever would get
+     * the number of somebody who sits in the class gets the next free one.
+     */
+    static String asText(Roster roster, List<Member> sitting) {
         boolean ids = roster.rows().stream().anyMatch(r -> !r.sourcedId().isEmpty());
-        StringBuilder text = new StringBuilder("seat,name,login,extra time").append(ids ? ",sourcedId" : "").append('\n');
-        roster.rows().forEach(r -> text.append(cell(r.seat())).append(',').append(cell(r.name())).append(',').append(cell(r.proposed() ? "" : r.login()))
-                .append(',').append(r.extraTime() == 0 ? "" : String.valueOf(r.extraTime())).append(ids ? "," + r.sourcedId() : "").append('\n'));
+        Set<String> taken = new HashSet<>(sitting.stream().map(Member::seat).toList());
+        roster.rows().forEach(r -> taken.add(r.seat()));
+        StringBuilder text = new StringBuilder("seat,name,login,extra time").append(ids ? ",sourcedId\n" : "\n");
+        roster.rows().forEach(r -> text.append(cell(seat(r, sitting, taken))).append(',').append(cell(r.name())).append(',').append(cell(r.proposed() ? "" : r.login()))
+                .append(',').append(r.extraTime() == 0 ? "" : String.valueOf(r.extraTime())).append(ids ? "," + cell(r.sourcedId()) : "").append('\n'));
         return text.toString();
+    }
+
+    private static String seat(Roster.Row row, List<Member> sitting, Set<String> taken) {
+        boolean another = sitting.stream().anyMatch(m -> m.seat().equals(row.seat()) && !Logins.plain(m.person().shown()).equals(Logins.plain(row.name())));
+        if (row.sourcedId().isEmpty() || !another) {
+            return row.seat();
+        }
+        String free = IntStream.iterate(1, i -> i + 1).mapToObj(String::valueOf).filter(s -> !taken.contains(s)).findFirst().orElseThrow();
+        taken.add(free);
+        return free;
     }
 
     private static String cell(String text) {

@@ -22,8 +22,8 @@ import soapstone.school.RosterFault;
 import soapstone.school.RosterReader;
 import soapstone.school.RosterRules;
 import soapstone.school.SchoolClass;
-import soapstone.school.Throttle;
 import soapstone.school.SessionRule;
+import soapstone.school.Throttle;
 import soapstone.source.Message;
 
 /** Who sits in a class: put in as a list, changed one by one, and the slips that they sign in with. */
@@ -75,18 +75,19 @@ final class RosterRoom implements SchoolSite.Room {
         SchoolClass in = own.open(v);
         FilledForm form = new FilledForm(v.form());
         Optional<Roster> sent = RosterFiles.read(form, v.form(), rules(v, in));
-        String text = sent.isPresent() && sent.get().isRight() ? RosterFiles.asText(sent.get()) : form.text(TEXT, LONGEST_TEXT);
+        Optional<String> standing = sent.flatMap(r -> r.isRight() ? Optional.of(RosterFiles.asText(r, own.sitting(in))) : RosterFiles.asSent(v.form(), LONGEST_TEXT));
+        String text = standing.orElseGet(() -> form.text(TEXT, LONGEST_TEXT));
         if (text.length() > LONGEST_TEXT) {
             form.fault(RosterFiles.LIST, Message.of("class-roster.file-long", String.valueOf(sent.map(r -> r.rows().size()).orElse(0))));
         }
         if (!form.isGood()) {
             return roster(v, in, form.view(), Optional.empty()).as(422);
         }
-        if (sent.isPresent() && !sent.get().isRight()) {
+        if (sent.isPresent() && standing.isEmpty()) {
             return previewed(v, in, form, new Read(sent.get(), sent.get().rows().stream().map(r -> List.<RosterView.Fault>of()).toList()));
         }
-        // What came in a file stands in the field from here on, so that it can be changed by hand.
-        FilledForm shown = sent.isEmpty() ? form : new FilledForm(Fields.of(Map.of(TEXT, text)));
+        // What came in a file stands in the field from here on, so that it can be mended by hand.
+        FilledForm shown = standing.isEmpty() ? form : new FilledForm(Fields.of(Map.of(TEXT, text)));
         return previewed(v, in, shown, read(v, in, text));
     }
 

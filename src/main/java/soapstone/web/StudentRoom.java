@@ -71,11 +71,15 @@ final class StudentRoom implements SchoolSite.Room {
         Optional<Assignment> open = chosen(v, own);
         List<Scores.Entry> entries = own.stream().map(a -> standings.get(a.id()).entry(a.late())).toList();
         GradebookView.Average average = MarksRoom.average(Scores.average(entries, office.clock().instant()));
-        StudentView view = new StudentView(Taught.head(in), member.person().id(), member.seat(), member.person().shown(), average,
+        StudentView view = new StudentView(Taught.head(in), member.person().id(), member.seat(), member.person().shown(), isErased(member.person()), average,
                 own.stream().map(a -> sheet(v, a, standings.get(a.id()), open)).toList(),
                 open.map(a -> open(v, a, standings.get(a.id()), works.getOrDefault(a.id(), List.of()))),
                 PracticeRows.of(school.practices().of(member.person().id()), id -> desk.exercise(id).title(), v.reader().words()));
         return Reply.page(pages.show(v.reader(), "student", view));
+    }
+
+    private boolean isErased(Person person) {
+        return taught.school().privacy().erased().stream().anyMatch(e -> e.person() == person.id());
     }
 
     /** The one that the address names, else the newest. */

@@ -45,7 +45,7 @@ final class WorkRoom implements SchoolSite.Room {
         this.desk = desk;
         this.pages = pages;
         this.dealer = new SheetDealer(desk, random);
-        this.problems = new ProblemRoom(office, desk, pages, random);
+        this.problems = new ProblemRoom(office, desk, pages);
     }
 
     @Override

@@ -2,45 +2,31 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import soapstone.school.Assignment;
 import soapstone.school.Sheet;
+import soapstone.web.Chromium;
+import soapstone.web.InChromium;
 import soapstone.web.SchoolUnderTest;
 
 /** What is typed is kept by itself: in Chromium, over a lost connection, two tabs, a session that is over, a shared tablet. */
-@Tag("browser")
-@EnabledIf(value = "soapstone.desk.RealBrowserTest#isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
+@InChromium
 class DraftScriptTest {
 
-    private static final String AXE = "const done = arguments[arguments.length - 1]; axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a','wcag2aa','wcag21a',"
-            + "'wcag21aa','wcag22aa','best-practice']}, resultTypes: ['violations'], preload: false}).then("
-            + "r => done(r.violations.map(v => v.id + ' ' + v.nodes.map(n => n.target).join(' | ')).join('; ')), e => done('axe failed: ' + e))";
     private static final String LOW = "return [...document.querySelectorAll('main button, main a.button, main input:not([type=hidden]):not([type=radio]), main textarea, main td a, main th a,"
             + " main dd a, main .links a')].filter(e => e.getClientRects().length && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90)).join('; ')";
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
-    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
 
     @TempDir
     private static Path profile;
@@ -52,16 +38,8 @@ class DraftScriptTest {
 
     @BeforeAll
     static void start() throws Exception {
-        NOISE.setLevel(Level.SEVERE);
         site = RealSchool.open();
-        ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--user-data-dir=" + profile);
-        browser = new ChromeDriver(driver, options);
-        try (InputStream axe = DraftScriptTest.class.getResourceAsStream("/axe.min.js")) {
-            browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
-        }
+        browser = Chromium.start(profile);
     }
 
     @AfterAll
@@ -92,7 +70,7 @@ class DraftScriptTest {
             browser.findElement(By.name("tablet")).click();
         }
         browser.findElement(By.cssSelector("form[action='/sign-in'] button")).click();
-        until("signed in", () -> !browser.getCurrentUrl().contains("/sign-in") && Boolean.TRUE.equals(browser.executeScript("return document.readyState === 'complete'")));
+        Chromium.until("signed in", () -> !browser.getCurrentUrl().contains("/sign-in") && Boolean.TRUE.equals(browser.executeScript("return document.readyState === 'complete'")));
     }
 
     private void openProblem() {
@@ -112,21 +90,8 @@ class DraftScriptTest {
         return String.valueOf(browser.executeScript("return document.getElementById('answer-a').value"));
     }
 
-    private static void until(String what, BooleanSupplier holds) {
-        long end = System.nanoTime() + PATIENCE.toNanos();
-        while (!holds.getAsBoolean()) {
-            assertThat(System.nanoTime()).as(what).isLessThan(end);
-            browser.executeAsyncScript("setTimeout(arguments[0], 50)");
-        }
-    }
-
     private String kept() {
         return s.school.sheets().draft(sheet.problems().get(0).id()).getOrDefault("a", "");
-    }
-
-    private static void connection(boolean there) {
-        browser.executeCdpCommand("Network.enable", Map.of());
-        browser.executeCdpCommand("Network.emulateNetworkConditions", Map.of("offline", !there, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
     }
 
     private static Object stored() {
@@ -137,11 +102,11 @@ class DraftScriptTest {
     void whatIsTypedIsKeptWithoutAButtonAndBeforeLeaving() {
         openProblem();
         type(" 7 5/16''");
-        until("kept by itself", () -> text("kept").startsWith("Kept "));
+        Chromium.until("kept by itself", () -> text("kept").startsWith("Kept "));
         assertThat(kept()).isEqualTo(" 7 5/16''");
         type("8 in");
         browser.get(site.address("/work"));
-        until("kept on leaving", () -> kept().equals("8 in"));
+        Chromium.until("kept on leaving", () -> kept().equals("8 in"));
         openProblem();
         assertThat(value()).isEqualTo("8 in");
         assertThat(stored()).isEqualTo(0L);
@@ -152,25 +117,25 @@ class DraftScriptTest {
         openProblem();
         type("7 in");
         browser.executeScript("Object.defineProperty(document, 'visibilityState', {value: 'hidden', configurable: true}); document.dispatchEvent(new Event('visibilitychange'))");
-        until("kept when hidden", () -> kept().equals("7 in"));
+        Chromium.until("kept when hidden", () -> kept().equals("7 in"));
         type("9 in");
-        until("kept afterwards", () -> kept().equals("9 in"));
+        Chromium.until("kept afterwards", () -> kept().equals("9 in"));
         assertThat(text("newer")).isEmpty();
         browser.findElement(By.cssSelector("button[value='review']")).click();
-        until("looked over", () -> browser.getCurrentUrl().endsWith("/review"));
+        Chromium.until("looked over", () -> browser.getCurrentUrl().endsWith("/review"));
         assertThat(text("main")).contains("9");
     }
 
     @Test
     void aLostConnectionLosesNothing() {
         openProblem();
-        connection(false);
+        Chromium.connection(browser, false);
         type("5 1/4 in");
-        until("says so", () -> text("kept").contains("no connection"));
+        Chromium.until("says so", () -> text("kept").contains("no connection"));
         assertThat(kept()).isEmpty();
         assertThat(value()).isEqualTo("5 1/4 in");
-        connection(true);
-        until("kept when it is back", () -> text("kept").startsWith("Kept "));
+        Chromium.connection(browser, true);
+        Chromium.until("kept when it is back", () -> text("kept").startsWith("Kept "));
         assertThat(kept()).isEqualTo("5 1/4 in");
         assertThat(stored()).isEqualTo(0L);
     }
@@ -182,15 +147,15 @@ class DraftScriptTest {
         browser.switchTo().newWindow(WindowType.TAB);
         openProblem();
         type("6 in");
-        until("the first is kept", () -> text("kept").startsWith("Kept "));
+        Chromium.until("the first is kept", () -> text("kept").startsWith("Kept "));
         browser.close();
         browser.switchTo().window(first);
         type("7 in");
-        until("the later is told", () -> text("newer").contains("Something newer is kept"));
+        Chromium.until("the later is told", () -> text("newer").contains("Something newer is kept"));
         assertThat(text("newer")).contains("Kept: 6 in");
-        assertThat(String.valueOf(browser.executeAsyncScript(AXE))).isEmpty();
+        assertThat(Chromium.axe(browser)).isEmpty();
         browser.findElements(By.cssSelector("#newer button")).get(1).click();
-        until("its own is kept", () -> kept().equals("7 in"));
+        Chromium.until("its own is kept", () -> kept().equals("7 in"));
         assertThat(text("newer")).isEmpty();
     }
 
@@ -199,13 +164,13 @@ class DraftScriptTest {
         openProblem();
         site.wait(Duration.ofHours(1));
         type("4 3/8 in");
-        until("says so", () -> text("kept").contains("you were signed out"));
+        Chromium.until("says so", () -> text("kept").contains("you were signed out"));
         browser.findElement(By.cssSelector("#kept a")).click();
         fillSignIn(false);
         assertThat(browser.getCurrentUrl()).endsWith(RealSchool.path(sheet, 1));
         assertThat(value()).isEqualTo("4 3/8 in");
-        until("kept", () -> kept().equals("4 3/8 in"));
-        until("nothing stays", () -> stored().equals(0L));
+        Chromium.until("kept", () -> kept().equals("4 3/8 in"));
+        Chromium.until("nothing stays", () -> stored().equals(0L));
     }
 
     @Test
@@ -216,15 +181,15 @@ class DraftScriptTest {
         String page = browser.getWindowHandle();
         site.wait(Duration.ofMinutes(11));
         type("4 3/8 in");
-        until("says so", () -> text("kept").contains("you were signed out"));
+        Chromium.until("says so", () -> text("kept").contains("you were signed out"));
         assertThat(stored()).isEqualTo(0L);
         browser.findElement(By.cssSelector("#kept a")).click();
-        until("a second window", () -> browser.getWindowHandles().size() == 2);
+        Chromium.until("a second window", () -> browser.getWindowHandles().size() == 2);
         Set<String> windows = browser.getWindowHandles();
         windows.remove(page);
         browser.switchTo().window(windows.iterator().next());
         fillSignIn(true);
-        until("the page sends it after all", () -> kept().equals("4 3/8 in"));
+        Chromium.until("the page sends it after all", () -> kept().equals("4 3/8 in"));
         browser.close();
         browser.switchTo().window(page);
         assertThat(stored()).isEqualTo(0L);
@@ -239,17 +204,17 @@ class DraftScriptTest {
         String tries = RealSchool.path(handed, 1) + "/tries/" + s.school.attempts().ofSheet(handed.id()).get(0).id();
         List<String> pages = List.of("/work", "/sheets/history", open, "/sheets/" + sheet.id(), RealSchool.path(sheet, 1), RealSchool.path(sheet, 1) + "/review",
                 RealSchool.path(handed, 1), tries);
-        for (int width : List.of(390, 1280)) {
-            browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+        for (int width : Chromium.WIDTHS) {
+            Chromium.wide(browser, width);
             for (String path : pages) {
                 browser.get(site.address(path));
                 String where = path + " at " + width;
-                assertThat(String.valueOf(browser.executeAsyncScript(AXE))).as(where).isEmpty();
+                assertThat(Chromium.axe(browser)).as(where).isEmpty();
                 assertThat(String.valueOf(browser.executeScript(LOW))).as(where).isEmpty();
-                assertThat(browser.executeScript("return Math.max(0, document.documentElement.scrollWidth - innerWidth)")).as(where).isEqualTo(0L);
+                assertThat(Chromium.sideways(browser)).as(where).isEmpty();
             }
         }
-        browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        Chromium.wideAsItIs(browser);
     }
 
     private Sheet handed(org.htmlunit.WebClient ada) throws Exception {

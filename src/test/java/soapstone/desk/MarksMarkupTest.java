@@ -2,62 +2,24 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import nu.validator.client.EmbeddedValidator;
-import nu.validator.validation.SimpleDocumentValidator;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.HtmlForm;
 import org.htmlunit.html.HtmlPage;
 import org.junit.jupiter.api.Test;
-import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXParseException;
 import soapstone.mark.Verdict;
 import soapstone.school.Assignment;
 import soapstone.school.Attempt;
 import soapstone.school.Remark;
+import soapstone.web.MarkupChecker;
 
 /** The HTML of the pages about marks, with 40 students and long names, as the Nu HTML checker sees it: no error and no warning. */
 class MarksMarkupTest {
 
-    private static final class Faults implements ErrorHandler {
-
-        private final List<String> all = new ArrayList<>();
-        private String page = "";
-
-        @Override
-        public void warning(SAXParseException e) {
-            all.add(page + " warning: " + e.getMessage());
-        }
-
-        @Override
-        public void error(SAXParseException e) {
-            all.add(page + " line " + e.getLineNumber() + ": " + e.getMessage());
-        }
-
-        @Override
-        public void fatalError(SAXParseException e) {
-            error(e);
-        }
-    }
-
-    private final Faults faults = new Faults();
-    private final SimpleDocumentValidator checker = new SimpleDocumentValidator(true, false, false);
-
-    private void check(String name, HtmlPage page) throws Exception {
-        faults.page = name;
-        String html = page.getWebResponse().getContentAsString(StandardCharsets.UTF_8);
-        checker.checkHtmlInputSource(new InputSource(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))));
-    }
-
     @Test
     void everyPageAndTheFormsWithFaults() throws Exception {
-        checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, faults);
-        checker.setUpValidatorAndParsers(faults, true, false);
+        MarkupChecker checker = new MarkupChecker();
         try (WorkingClass room = new WorkingClass(40); WebClient browser = room.site.browser(room.instructor)) {
             Assignment a = room.morning();
             Attempt attempt = room.site.school.attempts().of(room.problem(a, 1, 1).id()).get(0);
@@ -68,15 +30,15 @@ class MarksMarkupTest {
                     "/assignments/" + a.id() + "/live", in + "/marks", in + "/mistakes", in + "/regrade", in + "/marks/one-roster", in + "/students/" + room.person(1),
                     "/attempts/" + attempt.id() + "/marks/1");
             for (String path : pages) {
-                check(path, room.site.open(browser, path));
+                checker.check(path, room.site.open(browser, path));
             }
             for (String path : List.of(in + "/marks/one-roster", "/attempts/" + attempt.id() + "/marks/1")) {
                 HtmlForm form = room.site.open(browser, path).getForms().stream().filter(f -> f.getActionAttribute().equals(path)).findFirst().orElseThrow();
-                check(path + " with faults", form.getElementsByTagName("button").get(0).click());
+                checker.check(path + " with faults", form.getElementsByTagName("button").get(0).<HtmlPage>click());
             }
             room.mend("spacing/bolt-holes.yaml", "swap: spaces = holes\n", "swap: spaces = holes + 2\n");
-            check("mended", room.site.open(browser, in + "/regrade"));
+            checker.check("mended", room.site.open(browser, in + "/regrade"));
         }
-        assertThat(faults.all).isEmpty();
+        assertThat(checker.faults()).isEmpty();
     }
 }

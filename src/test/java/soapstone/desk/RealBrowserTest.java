@@ -2,54 +2,38 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
+import soapstone.web.Chromium;
+import soapstone.web.InChromium;
 
 /**
  * Every page of the real site in Chromium, and every state of exercises of each kind: accessibility by axe-core, no
- * sideways scroll on a phone, targets for gloved fingers, no request to anywhere else, nothing in the console. Needs
- * Chromium and its driver (Debian: chromium, chromium-driver); where these are missing the tests are skipped and say so.
+ * sideways scroll on a phone, targets for gloved fingers, no request to anywhere else, nothing in the console.
  */
-@Tag("browser")
-@EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
+@InChromium
 class RealBrowserTest {
 
     private static final int PHONE = 390;
     private static final int DESK = 1280;
     private static final int NARROWEST = 320;
-    // Kept here, or the logger would be collected and forget its level.
-    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
 
     /** What of the levels A and AA, of all versions, a program can judge, and what axe-core itself thinks good. */
-    private static final String AXE = "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']},"
-            + " resultTypes: ['violations'], preload: false}).then(r => done(r.violations.map(v => v.id + ' ' + v.nodes.map(n => n.target).join(' | ')).join('; ')),"
-            + " e => done('axe failed: ' + e))";
 
     /** Everything to be touched, but links inside of running text, that is lower than 44. */
     private static final String SMALL = "return [...document.querySelectorAll('a[href], button, input:not([type=hidden]):not([type=radio]), select, textarea, summary, .option')]"
             + ".filter(e => !e.matches('.skip, p:not(.where):not(.buttons):not(.example-title) a, .says a, .lesson li a, dd a'))"
             + ".filter(e => e.getClientRects().length && e.getBoundingClientRect().height < 43.5)"
             + ".map(e => e.outerHTML.slice(0, 90) + ' ' + e.getBoundingClientRect().height).join('; ')";
-
-    private static final String SIDEWAYS = "return Math.max(0, document.documentElement.scrollWidth - innerWidth)";
 
     private static final String ELSEWHERE = "return performance.getEntriesByType('resource').map(e => e.name).filter(n => !n.startsWith(location.origin + '/')).join()";
 
@@ -62,22 +46,10 @@ class RealBrowserTest {
     /** What was found, each with the pages that have it. */
     private final Map<String, List<String>> faults = new TreeMap<>();
 
-    static boolean isHere() {
-        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
-    }
-
     @BeforeAll
     static void start() throws Exception {
-        NOISE.setLevel(Level.SEVERE);
         site = new RealSite();
-        ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--user-data-dir=" + profile);
-        browser = new ChromeDriver(driver, options);
-        try (InputStream axe = RealBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
-        }
+        browser = Chromium.start(profile);
     }
 
     @AfterAll
@@ -88,7 +60,7 @@ class RealBrowserTest {
 
     private static void wide(int wanted) {
         if (width != wanted) {
-            browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", wanted, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+            Chromium.wide(browser, wanted);
             width = wanted;
         }
     }
@@ -118,16 +90,16 @@ class RealBrowserTest {
         note(what, "elsewhere", browser.executeScript(ELSEWHERE));
     }
 
-    private static Object axe() {
-        return browser.executeAsyncScript("const done = arguments[arguments.length - 1]; " + AXE);
+    private static String axe() {
+        return Chromium.axe(browser);
     }
 
     private void sideways(String what) {
-        note(what, "sideways", browser.executeScript(SIDEWAYS));
+        note(what, "sideways", Chromium.sideways(browser));
     }
 
     private void note(String what, String kind, Object found) {
-        if (!String.valueOf(found).isEmpty() && !"0".equals(String.valueOf(found))) {
+        if (!String.valueOf(found).isEmpty()) {
             for (String one : String.valueOf(found).split("; ")) {
                 faults.computeIfAbsent(kind + " at " + width + ": " + one, f -> new ArrayList<>()).add(what);
             }
@@ -213,7 +185,7 @@ class RealBrowserTest {
     void axeFindsFaults() {
         open("/");
         browser.executeScript("document.querySelector('main').innerHTML = '<img src=\"/x\"><input><p>pale</p>'; document.querySelector('main p').style.color = '#aaa'");
-        assertThat(String.valueOf(axe())).contains("image-alt", "label", "color-contrast");
+        assertThat(axe()).contains("image-alt", "label", "color-contrast");
         browser.manage().logs().get(LogType.BROWSER);
     }
 }

@@ -2,48 +2,36 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import nu.validator.client.EmbeddedValidator;
-import nu.validator.validation.SimpleDocumentValidator;
 import org.htmlunit.WebClient;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
-import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXParseException;
 import soapstone.school.Person;
 import soapstone.school.SchoolClass;
+import soapstone.web.Chromium;
 import soapstone.web.Hand;
+import soapstone.web.InChromium;
+import soapstone.web.MarkupChecker;
 import soapstone.web.SchoolUnderTest;
 
 /** The instructor's pages with 40 students with long names: their HTML, and how they stand on a phone and on a desk. */
 class RealClassPagesTest {
 
     private static final String LONG = "Maximiliana-Theodora van der Hollenberg-Oyelaran no. ";
-    private static final String AXE = "const done = arguments[arguments.length - 1]; axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a','wcag2aa','wcag21a',"
-            + "'wcag21aa','wcag22aa','best-practice']}, resultTypes: ['violations'], preload: false})"
-            + ".then(r => done(r.violations.map(v => v.id + ' ' + v.nodes.map(n => n.target).join(' | ')).join('; ')), e => done('axe failed: ' + e))";
     /** Boxes to tick count with their labels. */
     private static final String SMALL = "return [...document.querySelectorAll('a[href], button, input:not([type=hidden]):not([type=radio]):not([type=checkbox]), select, textarea,"
             + " summary, label:has([type=checkbox], [type=radio])')].filter(e => !e.matches('.skip, p:not(.where):not(.buttons) a'))"
             + ".filter(e => e.getClientRects().length && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90)).join('; ')";
-    private static final String SIDEWAYS = "const more = document.documentElement.scrollWidth - innerWidth; return more > 0 ? 'sideways by ' + more : ''";
 
     private static SchoolUnderTest site;
     private static WebClient browser;
@@ -107,60 +95,31 @@ class RealClassPagesTest {
 
     @Test
     void theCheckerFindsNoFault() throws Exception {
-        List<String> faults = new ArrayList<>();
-        String[] page = {""};
-        ErrorHandler handler = new ErrorHandler() {
-            @Override
-            public void warning(SAXParseException e) {
-                faults.add(page[0] + ": " + e.getMessage());
-            }
-
-            @Override
-            public void error(SAXParseException e) {
-                faults.add(page[0] + " line " + e.getLineNumber() + ": " + e.getMessage());
-            }
-
-            @Override
-            public void fatalError(SAXParseException e) {
-                error(e);
-            }
-        };
-        SimpleDocumentValidator checker = new SimpleDocumentValidator(true, false, false);
-        checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, handler);
-        checker.setUpValidatorAndParsers(handler, true, false);
+        MarkupChecker checker = new MarkupChecker();
         Map<String, String> all = new LinkedHashMap<>(states());
         for (String path : paths()) {
             all.put(path, hand.open(path).html());
         }
         for (Map.Entry<String, String> one : all.entrySet()) {
-            page[0] = one.getKey();
-            checker.checkHtmlInputSource(new InputSource(new ByteArrayInputStream(one.getValue().getBytes(StandardCharsets.UTF_8))));
+            checker.check(one.getKey(), one.getValue());
         }
-        assertThat(faults).isEmpty();
-    }
-
-    static boolean isHere() {
-        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
+        assertThat(checker.faults()).isEmpty();
     }
 
     @Test
-    @Tag("browser")
-    @EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
-    void axeFindsNoFaultOnPhoneAndDesk() throws Exception {
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking");
-        ChromeDriver driver = new ChromeDriver(new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build(), options);
+    @InChromium
+    void axeFindsNoFaultOnPhoneAndDesk(@TempDir Path profile) throws Exception {
+        ChromeDriver driver = Chromium.start(profile);
         List<String> faults = new ArrayList<>();
-        try (InputStream axe = RealClassPagesTest.class.getResourceAsStream("/axe.min.js")) {
-            driver.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
+        try {
             driver.get(site.address("/about"));
             driver.manage().addCookie(new Cookie("soapstone", browser.getCookieManager().getCookie("soapstone").getValue(), "/"));
-            for (int width : List.of(390, 1280)) {
-                driver.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+            for (int width : Chromium.WIDTHS) {
+                Chromium.wide(driver, width);
                 for (String path : paths()) {
                     driver.get(site.address(path));
                     driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
-                    for (Object found : List.of(driver.executeAsyncScript(AXE), driver.executeScript(SMALL), driver.executeScript(SIDEWAYS))) {
+                    for (Object found : List.of(Chromium.axe(driver), driver.executeScript(SMALL), Chromium.sideways(driver))) {
                         if (!found.toString().isEmpty()) {
                             faults.add(path + " at " + width + ": " + found);
                         }

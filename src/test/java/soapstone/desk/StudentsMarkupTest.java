@@ -2,67 +2,26 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import nu.validator.client.EmbeddedValidator;
-import nu.validator.validation.SimpleDocumentValidator;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.HtmlPage;
 import org.junit.jupiter.api.Test;
-import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXParseException;
 import soapstone.school.Assignment;
 import soapstone.school.Assignment.Shows;
 import soapstone.school.Assignment.Task;
 import soapstone.school.Problem;
 import soapstone.school.Sheet;
+import soapstone.web.MarkupChecker;
 import soapstone.web.SchoolUnderTest;
 
 /** Every page of a student, in every state, through the HTML checker. */
 class StudentsMarkupTest {
 
-    private final List<String> faults = new ArrayList<>();
-
-    private final class Faults implements ErrorHandler {
-
-        private final String page;
-
-        Faults(String page) {
-            this.page = page;
-        }
-
-        @Override
-        public void warning(SAXParseException e) {
-            faults.add(page + " warning: " + e.getMessage());
-        }
-
-        @Override
-        public void error(SAXParseException e) {
-            faults.add(page + " line " + e.getLineNumber() + ": " + e.getMessage());
-        }
-
-        @Override
-        public void fatalError(SAXParseException e) {
-            error(e);
-        }
-    }
-
-    private void check(String name, HtmlPage page) throws Exception {
-        Faults handler = new Faults(name);
-        SimpleDocumentValidator checker = new SimpleDocumentValidator(true, false, false);
-        checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, handler);
-        checker.setUpValidatorAndParsers(handler, true, false);
-        String html = page.getWebResponse().getContentAsString(StandardCharsets.UTF_8);
-        checker.checkHtmlInputSource(new InputSource(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))));
-    }
-
     @Test
     void everyStudentsPageIsCleanMarkup() throws Exception {
+        MarkupChecker checker = new MarkupChecker();
         try (SchoolUnderTest site = RealSchool.open()) {
             RealSchool s = new RealSchool(site);
             WebClient ada = site.browser(s.ada.person());
@@ -90,9 +49,9 @@ class StudentsMarkupTest {
             pages.put("a list", site.open(ada, "/work"));
             pages.put("a history", site.open(ada, "/sheets/history"));
             for (Map.Entry<String, HtmlPage> page : pages.entrySet()) {
-                check(page.getKey(), page.getValue());
+                checker.check(page.getKey(), page.getValue());
             }
-            assertThat(faults).isEmpty();
+            assertThat(checker.faults()).isEmpty();
             assertThat(pages.get("newer spacing/hole-marks").getWebResponse().getStatusCode()).isEqualTo(409);
         }
     }

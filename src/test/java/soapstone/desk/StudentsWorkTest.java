@@ -317,7 +317,7 @@ class StudentsWorkTest {
     void noMoreTriesThanThereAre() throws Exception {
         Sheet sheet = begun(s.give(Shows.VERDICT));
         Map<String, String> right = right(sheet.problems().get(0));
-        HtmlPage left = s.review(ada, sheet, 1, right);
+        HtmlPage left = s.review(ada, sheet, 1, slip(sheet.problems().get(0)));
         s.handIn(ada, sheet, 1, right);
         s.handIn(ada, sheet, 1, right);
         HtmlPage refused = confirm(left, sheet, 1);
@@ -436,7 +436,7 @@ class StudentsWorkTest {
     void otherNumbersShareTheTriesUnlessItIsPractice() throws Exception {
         Sheet sheet = begun(s.give(Shows.LINES));
         assertThat(hasForm(s.site.open(ada, path(sheet, 1)), path(sheet, 1) + "/again")).isFalse();
-        HtmlPage old = s.review(ada, sheet, 1, slip(sheet.problems().get(0)));
+        HtmlPage old = s.review(ada, sheet, 1, right(sheet.problems().get(0)));
         HtmlPage first = s.handIn(ada, sheet, 1, slip(sheet.problems().get(0)));
         HtmlForm more = form(first, path(sheet, 1) + "/again");
         HtmlPage fresh = more.getElementsByTagName("button").get(0).click();

@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import soapstone.bank.BankFiles;
-import soapstone.bank.BankReader;
-import soapstone.files.Folder;
 import soapstone.page.Words;
 import soapstone.school.Assignment;
 import soapstone.school.Assignments;
@@ -41,11 +38,11 @@ final class WorkingClass implements AutoCloseable {
     final SchoolClass in;
     final List<Member> students = new ArrayList<>();
     private final Random chance = new Random(7);
-    private Library library = RealSite.library();
+    private final MendableBank bank = new MendableBank();
     private int made;
 
     WorkingClass(int many) throws Exception {
-        site = SchoolUnderTest.start(new EngineDesk(() -> library));
+        site = SchoolUnderTest.start(new EngineDesk(bank));
         instructor = site.add(Person.Kind.INSTRUCTOR, "Odile F.", "odile");
         in = site.addClass("Sheet metal 1", instructor);
         for (int i = 1; i <= many; i++) {
@@ -56,13 +53,7 @@ final class WorkingClass implements AutoCloseable {
 
     /** The bank is mended while the site runs: in one of its files, a text is put in the place of another. */
     void mend(String file, String text, String by) throws Exception {
-        Map<String, String> texts = new LinkedHashMap<>(Folder.builtIn("exercise-bank", ".yaml", ".csv"));
-        String before = texts.get(file);
-        if (!before.contains(text)) {
-            throw new IllegalArgumentException(file + " has no '" + text + "'");
-        }
-        texts.put(file, before.replace(text, by));
-        library = Library.of(BankReader.read(new BankFiles(texts)).bank().orElseThrow(), library.course());
+        bank.mend(file, text, by);
     }
 
     long person(int seat) {

@@ -2,35 +2,19 @@ package soapstone.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import nu.validator.client.EmbeddedValidator;
-import nu.validator.validation.SimpleDocumentValidator;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
-import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXParseException;
 import soapstone.school.Codes;
 import soapstone.school.Person;
 import soapstone.school.SchoolClass;
@@ -40,19 +24,11 @@ import soapstone.school.SecretCodes;
  * The pages about accounts in Chromium, empty, with faults and with long names: axe-core and the HTML checker find nothing, a
  * phone does not scroll sideways, targets are large enough; and a page says before one is signed out.
  */
-@Tag("browser")
-@EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
+@InChromium
 class AccountsBrowserTest {
 
-    // Kept here, or the logger would be collected and forget its level.
-    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
-    private static final String AXE = "const done = arguments[arguments.length - 1];"
-            + "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']},"
-            + " resultTypes: ['violations'], preload: false}).then(r => done(r.violations.map(v => v.id + ' ' + v.nodes.map(n => n.target).join(' | ')).join('; ')),"
-            + " e => done('axe failed: ' + e))";
     private static final String SMALL = "return [...document.querySelectorAll('a[href], button, input:not([type=hidden]):not([type=checkbox]), select, .line-check label')]"
             + ".filter(e => !e.matches('.skip')).filter(e => e.getClientRects().length && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90)).join('; ')";
-    private static final String SIDEWAYS = "const over = document.documentElement.scrollWidth - innerWidth; return over > 0 ? over : ''";
     private static final String LONG = "Maximiliana Featherstonehaugh-Cholmondeley von Tamarack und Larch, evenings";
 
     @TempDir
@@ -62,38 +38,11 @@ class AccountsBrowserTest {
     private static Person wren;
     private static Person heron;
     private static ChromeDriver browser;
-    private static SimpleDocumentValidator checker;
+    private static MarkupChecker checker;
     private static final List<String> FAULTS = new ArrayList<>();
-
-    private static final class Faults implements ErrorHandler {
-
-        private String page = "";
-
-        @Override
-        public void warning(SAXParseException e) {
-            FAULTS.add(page + " checker: " + e.getMessage());
-        }
-
-        @Override
-        public void error(SAXParseException e) {
-            warning(e);
-        }
-
-        @Override
-        public void fatalError(SAXParseException e) {
-            warning(e);
-        }
-    }
-
-    private static final Faults HANDLER = new Faults();
-
-    static boolean isHere() {
-        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
-    }
 
     @BeforeAll
     static void start() throws Exception {
-        NOISE.setLevel(Level.SEVERE);
         empty = SchoolUnderTest.start(new SampleDesk());
         site = SchoolUnderTest.start(new SampleDesk());
         wren = site.add(Person.Kind.INSTRUCTOR, "Wren K.", "wren");
@@ -102,18 +51,9 @@ class AccountsBrowserTest {
         for (int seat = 2; seat <= 40; seat++) {
             site.enrol(in, "Student " + seat, "seat" + seat, String.valueOf(seat));
         }
-        checker = new SimpleDocumentValidator(true, false, false);
-        checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, HANDLER);
-        checker.setUpValidatorAndParsers(HANDLER, true, false);
-        ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--user-data-dir=" + profile);
-        browser = new ChromeDriver(driver, options);
+        checker = new MarkupChecker();
+        browser = Chromium.start(profile);
         browser.manage().timeouts().implicitlyWait(Duration.ofSeconds(10));
-        try (InputStream axe = AccountsBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
-        }
     }
 
     @AfterAll
@@ -161,14 +101,12 @@ class AccountsBrowserTest {
 
     /** Looks at the page that is open, on a phone and at a desk. */
     private static void look(String name) throws Exception {
-        HANDLER.page = name;
-        checker.checkHtmlInputSource(new InputSource(new ByteArrayInputStream(String.valueOf(browser.executeScript(
-                "return '<!DOCTYPE html>' + document.documentElement.outerHTML")).getBytes(StandardCharsets.UTF_8))));
-        for (int width : List.of(390, 1280)) {
-            browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
-            note(name + " " + width + " axe", browser.executeAsyncScript(AXE));
+        checker.check(name, "<!DOCTYPE html>" + browser.executeScript("return document.documentElement.outerHTML"));
+        for (int width : Chromium.WIDTHS) {
+            Chromium.wide(browser, width);
+            note(name + " " + width + " axe", Chromium.axe(browser));
             note(name + " " + width + " small", browser.executeScript(SMALL));
-            note(name + " " + width + " sideways", browser.executeScript(SIDEWAYS));
+            note(name + " " + width + " sideways", Chromium.sideways(browser));
         }
     }
 
@@ -184,6 +122,7 @@ class AccountsBrowserTest {
                 FAULTS.add("console: " + line.getMessage());
             }
         });
+        FAULTS.addAll(checker.faults());
         assertThat(FAULTS).isEmpty();
     }
 

@@ -2,35 +2,24 @@ package soapstone.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.BooleanSupplier;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 
 /**
- * What only a real browser shows: the script, the layout, the keyboard. Needs Chromium and its driver (Debian: chromium,
- * chromium-driver); where these are missing the tests are skipped and say so.
+ * What only a real browser shows: the script, the layout, the keyboard.
  */
-@Tag("browser")
-@EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
+@InChromium
 class BrowserTest {
 
     private static final String SHEET = "/exercises/spacing/bolt-holes?seed=48213&units=us";
@@ -38,27 +27,16 @@ class BrowserTest {
             "/exercises/spacing/every-state?seed=7&units=us", "/lessons", "/lessons/holes-and-spaces", "/formulas", "/formulas/bend_allowance",
             "/bench/spacing/bolt-holes", "/tables", "/tables/gauge", "/cautions", "/answers", "/about", "/nowhere");
 
-    /** Held here, since a logger that nobody holds forgets its level. */
-    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
 
     @TempDir
     private static Path profile;
     private static SiteUnderTest site;
     private static ChromeDriver browser;
 
-    static boolean isHere() {
-        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
-    }
-
     @BeforeAll
     static void start() throws Exception {
-        NOISE.setLevel(Level.SEVERE);
         site = SiteUnderTest.start();
-        ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--user-data-dir=" + profile);
-        browser = new ChromeDriver(driver, options);
+        browser = Chromium.start(profile);
     }
 
     @AfterAll
@@ -72,27 +50,8 @@ class BrowserTest {
         browser.get(site.address(path));
     }
 
-    /** Looks again and again, for five seconds at most. */
-    private static void until(BooleanSupplier wanted) {
-        long end = System.nanoTime() + 5_000_000_000L;
-        while (System.nanoTime() < end) {
-            try {
-                if (wanted.getAsBoolean()) {
-                    return;
-                }
-                Thread.sleep(50);
-            } catch (WebDriverException e) {
-                // The page is just being changed for the next.
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return;
-            }
-        }
-        throw new AssertionError("it did not come: " + browser.getTitle());
-    }
-
     private static void waitFor(String id, String text) {
-        until(() -> browser.findElement(By.id(id)).getText().replace('\u00A0', ' ').contains(text));
+        Chromium.until(text, () -> browser.findElement(By.id(id)).getText().replace('\u00A0', ' ').contains(text));
     }
 
     private static Object run(String script) {
@@ -110,7 +69,7 @@ class BrowserTest {
         waitFor("says-a", "Please write it again. There are two ways to read 3 15");
         assertThat(field.getAttribute("aria-invalid")).isEqualTo("true");
         field.sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.DELETE);
-        until(() -> browser.findElement(By.id("says-a")).getText().isEmpty());
+        Chromium.until("nothing is said", () -> browser.findElement(By.id("says-a")).getText().isEmpty());
         assertThat(field.getAttribute("aria-invalid")).isNull();
     }
 
@@ -126,9 +85,9 @@ class BrowserTest {
     void aSheetIsWorkedByKeyboardAlone() {
         open(SHEET, 1280);
         browser.findElement(By.id("answer-a")).sendKeys("3-3/4\"", Keys.TAB, "20", Keys.ENTER);
-        until(() -> browser.getTitle().startsWith("Read back"));
+        Chromium.until("read back", () -> browser.getTitle().startsWith("Read back"));
         browser.findElement(By.id("answer-b")).sendKeys(Keys.ENTER);
-        until(() -> browser.getTitle().startsWith("Marked"));
+        Chromium.until("marked", () -> browser.getTitle().startsWith("Marked"));
         assertThat(browser.findElement(By.id("box-a")).getText()).contains("This answer fits: holes counted as spaces.");
     }
 
@@ -136,7 +95,7 @@ class BrowserTest {
     void theFocusGoesToWhatMustBeWrittenAgain() {
         open(SHEET, 1280);
         browser.findElement(By.id("answer-a")).sendKeys("3 15", Keys.ENTER);
-        until(() -> browser.getTitle().startsWith("Read back"));
+        Chromium.until("read back", () -> browser.getTitle().startsWith("Read back"));
         assertThat(browser.switchTo().activeElement().getText()).startsWith("Write these again");
         assertThat(run("return getComputedStyle(document.getElementById('answer-a')).borderTopStyle")).isEqualTo("dashed");
     }
@@ -157,12 +116,12 @@ class BrowserTest {
         for (String path : PAGES) {
             open(path, 1280);
             for (int width : List.of(320, 390)) {
-                browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", java.util.Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+                Chromium.wide(browser, width);
                 assertThat(run("return Math.max(0, document.documentElement.scrollWidth - innerWidth)")).as(path + " at " + width).isEqualTo(0L);
                 run("for (const e of document.querySelectorAll('body *:not(svg *)')) {e.style.lineHeight='1.5';e.style.letterSpacing='0.12em';e.style.wordSpacing='0.16em';}");
                 assertThat(run("return Math.max(0, document.documentElement.scrollWidth - innerWidth)")).as(path + " spaced at " + width).isEqualTo(0L);
             }
-            browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", java.util.Map.of());
+            Chromium.wideAsItIs(browser);
         }
     }
 
@@ -170,13 +129,13 @@ class BrowserTest {
     void oneDrawingOfTheTwoIsShownAtItsOwnSize() {
         for (int width : List.of(360, 500, 800, 815, 816, 1135, 1136, 1280)) {
             browser.manage().window().setSize(new Dimension(width, 900));
-            browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", java.util.Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+            Chromium.wide(browser, width);
             browser.get(site.address(SHEET));
             Object shown = run("return [...document.querySelectorAll('.figure svg')].filter(s => s.getBoundingClientRect().width > 0)"
                     + ".map(s => s.getBoundingClientRect().width + ' of ' + s.viewBox.baseVal.width).join()");
             assertThat(shown).as("at " + width).isEqualTo(width >= 816 ? "720 of 720" : "340 of 340");
         }
-        browser.executeCdpCommand("Emulation.clearDeviceMetricsOverride", java.util.Map.of());
+        Chromium.wideAsItIs(browser);
     }
 
     @Test

@@ -2,12 +2,16 @@ package soapstone.web;
 
 import java.io.IOException;
 import java.net.URI;
+import java.nio.file.Path;
+import java.util.Map;
+import org.htmlunit.Page;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.DomElement;
 import org.htmlunit.html.DomNode;
 import org.htmlunit.html.HtmlAnchor;
 import org.htmlunit.html.HtmlButton;
 import org.htmlunit.html.HtmlCheckBoxInput;
+import org.htmlunit.html.HtmlFileInput;
 import org.htmlunit.html.HtmlInput;
 import org.htmlunit.html.HtmlPage;
 import org.htmlunit.html.HtmlRadioButtonInput;
@@ -46,10 +50,24 @@ public final class Hand {
     /** Presses a button by its words. */
     public Hand press(String words) throws IOException {
         presses++;
-        HtmlButton button = page.<HtmlButton>getByXPath("//button").stream().filter(b -> plain(b.getTextContent()).equals(words)).findFirst()
-                .orElseThrow(() -> new AssertionError("no button \"" + words + "\" on " + page.getUrl() + ":\n" + text()));
-        page = button.click();
+        page = button(words).click();
         return this;
+    }
+
+    private HtmlButton button(String words) {
+        return page.<HtmlButton>getByXPath("//button").stream().filter(b -> plain(b.getTextContent()).equals(words)).findFirst()
+                .orElseThrow(() -> new AssertionError("no button \"" + words + "\" on " + page.getUrl() + ":\n" + text()));
+    }
+
+    /** Whether there is a button of those words. */
+    public boolean canPress(String words) {
+        return page.<HtmlButton>getByXPath("//button").stream().anyMatch(b -> plain(b.getTextContent()).equals(words));
+    }
+
+    /** Presses a button that brings a file and leaves the page as it is. */
+    public Page take(String words) throws IOException {
+        presses++;
+        return button(words).click();
     }
 
     /** Writes into the field of that name. */
@@ -79,6 +97,25 @@ public final class Hand {
         ticks++;
         HtmlRadioButtonInput radio = page.getFirstByXPath("//input[@type='radio' and @name='" + name + "' and @value='" + value + "']");
         radio.setChecked(true);
+        return this;
+    }
+
+    /** Writes answers into the boxes of a problem, by their letters. */
+    public Hand answer(Map<String, String> typed) {
+        typed.forEach((letter, text) -> {
+            if (page.getFirstByXPath("//input[@type='radio' and @name='box-" + letter + "']") == null) {
+                type("box-" + letter, text);
+            } else {
+                choose("box-" + letter, text);
+            }
+        });
+        return this;
+    }
+
+    /** Chooses a file to be sent with the form. */
+    public Hand attach(String name, Path file) {
+        fields++;
+        ((HtmlFileInput) field(name)).setFiles(file.toFile());
         return this;
     }
 
@@ -126,6 +163,12 @@ public final class Hand {
     public String heading() {
         DomNode heading = page.getFirstByXPath("//h1");
         return plain(heading.getTextContent());
+    }
+
+    /** The first row of a table that begins with a cell, or has a head, of those words. */
+    public String row(String words) {
+        return page.<DomNode>getByXPath("//tr").stream().filter(r -> r.<DomNode>getByXPath("th | td[1]").stream().anyMatch(c -> plain(c.getTextContent()).equals(words)))
+                .map(r -> plain(r.asNormalizedText())).findFirst().orElseThrow(() -> new AssertionError("no row \"" + words + "\" on " + page.getUrl() + ":\n" + text()));
     }
 
     public int presses() {

@@ -2,10 +2,6 @@ package soapstone.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.File;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -13,25 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import nu.validator.client.EmbeddedValidator;
-import nu.validator.validation.SimpleDocumentValidator;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.HtmlPage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
-import org.xml.sax.ErrorHandler;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXParseException;
 import soapstone.desk.EngineDesk;
 import soapstone.desk.Library;
 import soapstone.files.Folder;
@@ -51,12 +35,6 @@ import soapstone.school.Signoffs;
  */
 class RecordsBrowserTest {
 
-    // Kept here, or the logger would be collected and forget its level.
-    private static final Logger NOISE = Logger.getLogger("org.openqa.selenium");
-    private static final String AXE = "const done = arguments[arguments.length - 1];"
-            + "axe.run(document, {runOnly: {type: 'tag', values: ['wcag2a','wcag2aa','wcag21a','wcag21aa','wcag22aa','best-practice']},"
-            + " resultTypes: ['violations'], preload: false}).then(r => done(r.violations.map(v => v.id + ' ' + v.nodes.map(n => n.target).join(' | ')).join('; ')),"
-            + " e => done('axe failed: ' + e))";
     private static final String SMALL = "return [...document.querySelectorAll('main a[href], main button, main input:not([type=hidden]):not([type=radio]):not([type=checkbox]), main select,"
             + " main textarea, main summary, main .pick label')].filter(e => e.getClientRects().length && e.getBoundingClientRect().height < 43.5)"
             + ".map(e => e.outerHTML.slice(0, 90)).join('; ')";
@@ -65,13 +43,8 @@ class RecordsBrowserTest {
     private static Path profile;
     private static RecordedClass c;
 
-    static boolean isHere() {
-        return new File("/usr/bin/chromium").canExecute() && new File("/usr/bin/chromedriver").canExecute();
-    }
-
     @BeforeAll
     static void start() throws Exception {
-        NOISE.setLevel(Level.SEVERE);
         Library library = Library.read(null, null).library().orElseThrow();
         c = new RecordedClass(new EngineDesk(() -> library), Databases.h2());
         for (int seat = 9; seat <= 46; seat++) {
@@ -114,44 +87,22 @@ class RecordsBrowserTest {
         return pages;
     }
 
-    private static ChromeDriver chromium() throws Exception {
-        ChromeDriverService driver = new ChromeDriverService.Builder().usingDriverExecutable(new File("/usr/bin/chromedriver")).build();
-        ChromeOptions options = new ChromeOptions().setBinary("/usr/bin/chromium");
-        options.addArguments("--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--user-data-dir=" + profile);
-        ChromeDriver browser = new ChromeDriver(driver, options);
-        try (InputStream axe = RecordsBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-            browser.executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", new String(axe.readAllBytes(), StandardCharsets.UTF_8)));
-        }
-        return browser;
-    }
-
-    private static void signIn(ChromeDriver browser, Person person) {
-        browser.manage().deleteAllCookies();
-        browser.get(c.site.address("/sign-in"));
-        browser.findElement(By.name("login")).sendKeys(person.login());
-        browser.findElement(By.name("password")).sendKeys(SchoolUnderTest.PASSWORD);
-        browser.findElement(By.cssSelector("main button.filled")).click();
-    }
-
     @Test
-    @Tag("browser")
-    @EnabledIf(value = "isHere", disabledReason = "Chromium and its driver are not installed (Debian: chromium, chromium-driver)")
+    @InChromium
     void everyPageOnPhoneAndDesk() throws Exception {
-        ChromeDriver browser = chromium();
+        ChromeDriver browser = Chromium.start(profile);
         List<String> faults = new ArrayList<>();
         try {
             for (Map.Entry<Person, List<String>> of : pages().entrySet()) {
-                signIn(browser, of.getKey());
-                for (int width : List.of(390, 1280)) {
-                    browser.executeCdpCommand("Emulation.setDeviceMetricsOverride", Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", false));
+                Chromium.signIn(browser, c.site, of.getKey());
+                for (int width : Chromium.WIDTHS) {
+                    Chromium.wide(browser, width);
                     for (String path : of.getValue()) {
                         browser.get(c.site.address(path));
                         browser.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
-                        note(faults, path + " " + width + " axe", String.valueOf(browser.executeAsyncScript(AXE)));
+                        note(faults, path + " " + width + " axe", Chromium.axe(browser));
                         note(faults, path + " " + width + " small", String.valueOf(browser.executeScript(SMALL)));
-                        note(faults, path + " " + width + " sideways", String.valueOf(browser.executeScript(
-                                "const over = document.documentElement.scrollWidth - innerWidth; return over > 0 ? over : ''")));
+                        note(faults, path + " " + width + " sideways", Chromium.sideways(browser));
                     }
                 }
             }
@@ -167,53 +118,23 @@ class RecordsBrowserTest {
         }
     }
 
-    /** Collects what the checker says of the page at hand. */
-    private static final class Faults implements ErrorHandler {
-
-        private final List<String> all = new ArrayList<>();
-        private String page = "";
-
-        @Override
-        public void warning(SAXParseException e) {
-            all.add(page + " warning: " + e.getMessage());
-        }
-
-        @Override
-        public void error(SAXParseException e) {
-            all.add(page + " line " + e.getLineNumber() + ": " + e.getMessage());
-        }
-
-        @Override
-        public void fatalError(SAXParseException e) {
-            error(e);
-        }
-    }
-
     @Test
     void theMarkupOfEveryPageOfTheFormsWithFaultsAndOfTheRecordThatGoesOut() throws Exception {
-        Faults faults = new Faults();
-        SimpleDocumentValidator checker = new SimpleDocumentValidator(true, false, false);
-        checker.setUpMainSchema(EmbeddedValidator.SCHEMA_URL, faults);
-        checker.setUpValidatorAndParsers(faults, true, false);
+        MarkupChecker checker = new MarkupChecker();
         for (Map.Entry<Person, List<String>> of : pages().entrySet()) {
             try (WebClient browser = c.site.browser(of.getKey())) {
                 for (String path : of.getValue()) {
-                    check(checker, faults, path, c.site.open(browser, path).getWebResponse().getContentAsString(StandardCharsets.UTF_8));
+                    checker.check(path, c.site.open(browser, path));
                 }
             }
         }
         try (WebClient wren = c.site.browser(c.wren)) {
             HtmlPage wrong = (HtmlPage) c.post(wren, c.path("/competencies/own"), Map.of());
-            check(checker, faults, "own code with faults", wrong.getWebResponse().getContentAsString(StandardCharsets.UTF_8));
+            checker.check("own code with faults", wrong);
             HtmlPage seat = (HtmlPage) c.post(wren, c.data(c.ada) + "/erase", Map.of("confirm", "x"));
-            check(checker, faults, "erase with faults", seat.getWebResponse().getContentAsString(StandardCharsets.UTF_8));
-            check(checker, faults, "record.html", RecordedClass.unzip(c.post(wren, c.data(c.ada) + "/export", Map.of())).get("record.html"));
+            checker.check("erase with faults", seat);
+            checker.check("record.html", RecordedClass.unzip(c.post(wren, c.data(c.ada) + "/export", Map.of())).get("record.html"));
         }
-        assertThat(faults.all).isEmpty();
-    }
-
-    private static void check(SimpleDocumentValidator checker, Faults faults, String name, String html) throws Exception {
-        faults.page = name;
-        checker.checkHtmlInputSource(new InputSource(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8))));
+        assertThat(checker.faults()).isEmpty();
     }
 }
