@@ -33,8 +33,11 @@ public final class Database implements AutoCloseable {
     /** So long a page waits for a database that is away before it says so. */
     private static final long WAIT_MILLIS = 4_000;
     private static final long TRY_MILLIS = 2_000;
-    /** Each commit is written before it is acknowledged: without it a killed process loses what it has promised. */
-    private static final String H2_OPTIONS = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;DB_CLOSE_ON_EXIT=FALSE";
+    /**
+     * Each commit is written before it is acknowledged: without it a killed process loses what it has promised. What was read
+     * is not kept for a second time: it would be a class's year in the memory of each connection, stale at the next hand-in.
+     */
+    private static final String H2_OPTIONS = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;OPTIMIZE_REUSE_RESULTS=0;DB_CLOSE_ON_EXIT=FALSE";
 
     private final HikariDataSource pool;
     private final Jdbi jdbi;

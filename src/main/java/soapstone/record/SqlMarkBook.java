@@ -21,16 +21,17 @@ import soapstone.school.Remark;
 import soapstone.school.Work;
 
 /**
- * Answers read by the assignment, class or student. Every statement walks sheet, problem, attempt, mark by the indexes of
- * their keys; none looks at a table as a whole.
+ * Answers read by the assignment, class or student. Every statement walks assignment, sheet, problem, attempt, mark by the
+ * indexes of their keys; none looks at a table as a whole. The class is joined: asked for its assignments in a part of its own,
+ * H2 walks by the class's sheets where those of one student would do.
  */
 final class SqlMarkBook implements MarkBook {
 
-    private static final String SHEETS = "from sheet s join problem p on p.sheet = s.id ";
+    private static final String SHEETS = "from assignment x join sheet s on s.assignment = x.id join problem p on p.sheet = s.id ";
     private static final String ATTEMPTS = SHEETS + "join attempt a on a.problem = p.id ";
     private static final String TEXTS = "m.typed, m.read_as, m.says";
     private static final String NO_TEXTS = "'' as typed, '' as read_as, '' as says";
-    private static final String OF_CLASS = "where s.assignment in (select x.id from assignment x where x.class = :id) ";
+    private static final String OF_CLASS = "where x.class = :id ";
 
     private final Database database;
 
@@ -135,7 +136,7 @@ final class SqlMarkBook implements MarkBook {
     @Override
     public Map<Long, List<Assignments.GivenTo>> given(long schoolClass) {
         Map<Long, List<Assignments.GivenTo>> given = new HashMap<>();
-        database.read(h -> h.createQuery("select s.assignment, s.person, s.due, s.excused, s.only_these from given_to s " + OF_CLASS + "order by s.person")
+        database.read(h -> h.createQuery("select s.assignment, s.person, s.due, s.excused, s.only_these from given_to s join assignment x on x.id = s.assignment " + OF_CLASS + "order by s.person")
                 .bind("id", schoolClass).map((row, c) -> add(given, row.getLong("assignment"), new Assignments.GivenTo(row.getLong("person"), Times.maybe(row, "due"),
                         row.getBoolean("excused"), row.getBoolean("only_these")))).list());
         return given;

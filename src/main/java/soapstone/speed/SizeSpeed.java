@@ -112,7 +112,7 @@ public record SizeSpeed(String database, Made large, Made small, List<Page> page
         return (System.nanoTime() - start) / 1e9;
     }
 
-    private static List<Page> pages(Library library, double seconds, Database large, GrownSchool.Looked inLarge, Database small, GrownSchool.Looked inSmall) throws Exception {
+    static List<Page> pages(Library library, double seconds, Database large, GrownSchool.Looked inLarge, Database small, GrownSchool.Looked inSmall) throws Exception {
         try (Asking big = new Asking(library, large, inLarge); Asking little = new Asking(library, small, inSmall)) {
             List<Page> pages = new ArrayList<>();
             Map<String, String> paths = paths(inLarge);
