@@ -222,7 +222,7 @@ class SecurityOfAccountsTest {
     }
 
     @Test
-    @DisplayName("12: ASVS 6.3.8: known and unknown, with and without a password: one answer (the same work is held by PasswordHashTest)")
+    @DisplayName("12: ASVS 6.3.8: known and unknown, with and without a password: one answer, and the same work")
     void row12() throws Exception {
         Person disabled = site.add(Person.Kind.STUDENT, "Seat 9", "seat9");
         site.school.people().setDisabled(disabled.id(), true);
@@ -241,6 +241,26 @@ class SecurityOfAccountsTest {
         assertThat(slow.statusCode()).isEqualTo(429).isEqualTo(unknown.statusCode());
         assertThat(slow.body().replace("wren", "X")).isEqualTo(unknown.body().replace("nobody", "X"));
         assertThat(slow.headers().firstValue("Retry-After")).isEqualTo(unknown.headers().firstValue("Retry-After"));
+    }
+
+    private long hashed(String login, String password) throws Exception {
+        long before = Hashing.done();
+        assertThat(signIn(login, password)).isEqualTo(403);
+        return Hashing.done() - before;
+    }
+
+    @Test
+    @DisplayName("12: ASVS 6.3.8: whether there is such a login, with a password or without one, a sign-in that fails hashes once, with the same parameters")
+    void row12Work() throws Exception {
+        Person disabled = site.add(Person.Kind.STUDENT, "Seat 9", "seat9");
+        site.school.people().setDisabled(disabled.id(), true);
+        Person fresh = site.add(Person.Kind.INSTRUCTOR, "Rook T.", "rook");
+        site.school.people().setPassword(fresh.id(), null, false, "");
+        assertThat(hashed("wren", "a wrong sentence")).as("known").isEqualTo(1);
+        assertThat(hashed("nobody", "a wrong sentence")).as("unknown").isEqualTo(1);
+        assertThat(hashed("", "")).as("empty").isEqualTo(1);
+        assertThat(hashed("seat9", PASSWORD)).as("disabled").isEqualTo(1);
+        assertThat(hashed("rook", PASSWORD)).as("without a password yet").isEqualTo(1);
     }
 
     @Test
