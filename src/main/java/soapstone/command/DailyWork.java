@@ -40,13 +40,14 @@ final class DailyWork implements AutoCloseable {
     }
 
     /**
-     * Sessions that were over a day ago, what is left of codes, lines of the log of more than 30 days; and students whose time
+     * Sessions that were over a day ago, what is left of codes, what was counted of addresses, lines of the log of more than 30 days; and students whose time
      * is over, if the keeper wants it so and it is their day.
      */
     static void once(School school, SecurityLog log, Instant now, PrintWriter err) {
         Instant before = now.minus(Duration.ofDays(1));
         school.sessions().forgetBefore(before);
         school.codes().forgetBefore(before);
+        school.throttles().forgetBefore(before);
         log.tidy(now);
         int erased = Retention.byItself(school, now, SchoolTimes.zone());
         if (erased > 0) {

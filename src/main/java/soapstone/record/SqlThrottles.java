@@ -39,6 +39,17 @@ final class SqlThrottles implements Throttles {
     }
 
     @Override
+    public void resetAll(String beginning) {
+        database.run(h -> h.createUpdate("delete from throttle where substring(subject, 1, :length) = :beginning").bind("length", beginning.length())
+                .bind("beginning", beginning).execute());
+    }
+
+    @Override
+    public void forgetBefore(Instant before) {
+        database.run(h -> h.createUpdate("delete from throttle where free_at < :before and subject not like 'login %'").bind("before", before).execute());
+    }
+
+    @Override
     public void reset(String subject) {
         database.run(h -> h.createUpdate("delete from throttle where subject = :subject").bind("subject", subject).execute());
     }

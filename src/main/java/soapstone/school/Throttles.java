@@ -20,4 +20,10 @@ public interface Throttles {
     }
 
     void reset(String subject);
+
+    /** Resets all whose subjects begin so. */
+    void resetAll(String beginning);
+
+    /** Forgets what has been free since then, but for what is counted by login alone. */
+    void forgetBefore(Instant before);
 }

@@ -150,7 +150,7 @@ final class AccountsRoom implements SchoolSite.Room {
             note(v, disabled ? "account.disabled" : "account.enabled", person.id());
         }
         if (!disabled) {
-            guard.right(person.login());
+            guard.open(person.login());
         }
         return Reply.goTo(ACCOUNTS + "/" + person.id());
     }
@@ -166,7 +166,7 @@ final class AccountsRoom implements SchoolSite.Room {
         }
         school().people().setPassword(person.id(), null, false, "");
         school().people().setFactor(person.id(), "");
-        guard.right(person.login());
+        guard.open(person.login());
         note(v, "account.code", person.id());
         return code(v, person);
     }

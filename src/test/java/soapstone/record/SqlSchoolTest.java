@@ -189,6 +189,17 @@ class SqlSchoolTest {
             assertThat(school.throttles().of("seat7").orElseThrow().freeAt()).isEqualTo(NOW.plusSeconds(MANY));
             school.throttles().reset("seat7");
             assertThat(school.throttles().of("seat7")).isEmpty();
+            for (String subject : List.of("pair a 1", "pair a 2", "pair ab 1", "login a", "address 1")) {
+                school.throttles().fail(subject, (n, at) -> at, NOW);
+            }
+            school.throttles().resetAll("pair a ");
+            assertThat(school.throttles().of("pair a 1")).isEmpty();
+            assertThat(school.throttles().of("pair a 2")).isEmpty();
+            assertThat(school.throttles().of("pair ab 1")).isPresent();
+            school.throttles().forgetBefore(NOW.plusSeconds(1));
+            assertThat(school.throttles().of("pair ab 1")).isEmpty();
+            assertThat(school.throttles().of("address 1")).isEmpty();
+            assertThat(school.throttles().of("login a")).as("until a right sign-in").isPresent();
         }
     }
 

@@ -264,6 +264,30 @@ class SecurityOfAccountsTest {
     }
 
     @Test
+    @DisplayName("7: ASVS 6.1.1: who fails on purpose with somebody's login keeps the owner out nowhere else; guessing stays slow from many addresses")
+    void row7Owner() throws Exception {
+        try (SchoolUnderTest behind = SchoolUnderTest.start(new SampleDesk(), Settings.on(0).withProxies(Set.of("192.0.2.1")))) {
+            behind.add(Person.Kind.STUDENT, "Seat 1", "seat1");
+            for (int i = 0; i < 5; i++) {
+                assertThat(from(behind, "198.51.100.7", "guess " + i)).isEqualTo(403);
+            }
+            assertThat(from(behind, "198.51.100.7", PASSWORD)).as("where the guesses came from").isEqualTo(429);
+            assertThat(from(behind, "198.51.100.8", PASSWORD)).as("at home").isEqualTo(302);
+            assertThat(from(behind, "198.51.100.7", "one more")).as("that frees nobody else").isEqualTo(429);
+            for (int i = 0; i < 21; i++) {
+                assertThat(from(behind, "203.0.113." + i, "guess")).isEqualTo(403);
+            }
+            assertThat(from(behind, "203.0.113.99", "guess")).as("many addresses").isEqualTo(429);
+            behind.wait(Duration.ofSeconds(30));
+            assertThat(from(behind, "198.51.100.8", PASSWORD)).as("the owner waits half a minute then").isEqualTo(302);
+        }
+    }
+
+    private static int from(SchoolUnderTest site, String address, String password) throws Exception {
+        return new PlainHttp(site).with("X-Forwarded-For", address).post("/sign-in", "login", "seat1", "password", password).statusCode();
+    }
+
+    @Test
     @DisplayName("13: ASVS 7.2.3, 7.2.4: secrets of 256 bits, a new one at each sign-in")
     void row13() throws Exception {
         SecureRandom random = new SecureRandom();
