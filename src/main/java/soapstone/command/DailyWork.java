@@ -40,7 +40,7 @@ final class DailyWork implements AutoCloseable {
     }
 
     /**
-     * Sessions that were over a day ago, what is left of codes, lines of the log of more than 30 days; and students whose time
+     * Sessions that were over a day ago, what is left of codes, what was counted of addresses, lines of the log of more than 30 days; and students whose time
      * is over, if the keeper wants it so and it is their day.
      */
     static void once(School school, SecurityLog log, Instant now, PrintWriter err) {

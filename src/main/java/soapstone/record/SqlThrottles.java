@@ -40,6 +40,12 @@ final class SqlThrottles implements Throttles {
     }
 
     @Override
+    public void resetAll(String beginning) {
+        database.run(h -> h.createUpdate("delete from throttle where substring(subject, 1, :length) = :beginning").bind("length", beginning.length())
+                .bind("beginning", beginning).execute());
+    }
+
+    @Override
     public int forgetBefore(Throttle kind, Instant free) {
         return database.in(h -> h.createUpdate("delete from throttle where subject like :subjects and free_at < :free").bind("subjects", kind.prefix() + "%")
                 .bind("free", free).execute());

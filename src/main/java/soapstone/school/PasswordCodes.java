@@ -27,6 +27,7 @@ public final class PasswordCodes {
     public static String anew(School school, Person person, Optional<Long> by, String detail, Instant now, RandomGenerator random) {
         school.people().setPassword(person.id(), null, false, "");
         school.people().setFactor(person.id(), "");
+        school.throttles().resetAll(Throttle.pairsOf(person.login()));
         school.throttles().reset(Throttle.LOGIN.subject(person.login()));
         school.audit().note(new Audit.Entry(now, by, "account.code", Optional.of(person.id()), Optional.empty(), detail, false));
         return make(school, person, now, random);

@@ -21,6 +21,9 @@ public interface Throttles {
 
     void reset(String subject);
 
+    /** Resets all whose subjects begin so. */
+    void resetAll(String beginning);
+
     /** Forgets the counts of one kind that have been free since before then. */
     int forgetBefore(Throttle kind, Instant free);
 }

@@ -123,7 +123,7 @@ final class AccountRoom implements SchoolSite.Room {
         if (wait.isPresent()) {
             form.fault(CURRENT, wait.get().says(v.reader().words().language()));
         } else if (Hashing.fits(v.form().text(CURRENT), school().people().password(v.person().id()))) {
-            guard.right(v.person().login());
+            guard.right(v.person().login(), v.caller().address());
         } else {
             guard.wrong(v.caller().address());
             form.fault(CURRENT, Message.of("account.current-wrong"));

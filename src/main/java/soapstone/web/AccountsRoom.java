@@ -150,7 +150,7 @@ final class AccountsRoom implements SchoolSite.Room {
             note(v, disabled ? "account.disabled" : "account.enabled", person.id());
         }
         if (!disabled) {
-            guard.right(person.login());
+            guard.open(person.login());
         }
         return Reply.goTo(ACCOUNTS + "/" + person.id());
     }

@@ -11,7 +11,7 @@ import soapstone.school.Throttles;
 import soapstone.source.Message;
 
 /**
- * Makes those wait who guess, by login and by address, with the rules of {@link Throttle}. A login counts as typed, whether
+ * Makes those wait who guess, by login at an address, by login and by address, with the rules of {@link Throttle}. A login counts as typed, whether
  * there is such an account or not, so that the wait does not tell.
  */
 final class Guard {
@@ -41,13 +41,14 @@ final class Guard {
     }
 
     /**
-     * Lets a try in, or says how long it has to wait. Of a login the try counts as failed until {@link #right}: so those that
-     * come in at the same moment are all counted.
+     * Lets a try in, or says how long it has to wait. Of a login, there and everywhere, the try counts as failed until {@link #right}:
+     * so those that come in at the same moment are all counted.
      */
     Optional<Wait> enter(String login, String address) {
         Optional<Wait> wait = wait(login, address);
         if (wait.isEmpty()) {
-            throttles().fail(Throttle.LOGIN.subject(Logins.plain(login)), Throttle.LOGIN::freeAt, now());
+            fail(Throttle.PAIR, Throttle.pair(Logins.plain(login), address));
+            fail(Throttle.LOGIN, Throttle.LOGIN.subject(Logins.plain(login)));
         }
         return wait;
     }
@@ -58,7 +59,7 @@ final class Guard {
     }
 
     private Optional<Wait> wait(String login, String address) {
-        return wait(Stream.of(Throttle.LOGIN.subject(Logins.plain(login)), Throttle.ADDRESS.subject(address)));
+        return wait(Stream.of(Throttle.pair(Logins.plain(login), address), Throttle.LOGIN.subject(Logins.plain(login)), Throttle.ADDRESS.subject(address)));
     }
 
     private Optional<Wait> wait(Stream<String> subjects) {
@@ -69,11 +70,22 @@ final class Guard {
 
     /** The try was wrong. */
     void wrong(String address) {
-        Throttle.ADDRESS.fail(throttles(), address, now());
+        fail(Throttle.ADDRESS, Throttle.ADDRESS.subject(address));
     }
 
-    /** The try was right: the login's count begins anew, the address's does not. */
-    void right(String login) {
+    private void fail(Throttle kind, String subject) {
+        kind.fail(throttles(), subject, now());
+    }
+
+    /** The try was right: the login's count begins anew, there and everywhere; the address's does not, nor that of others who guess. */
+    void right(String login, String address) {
+        throttles().reset(Throttle.pair(Logins.plain(login), address));
+        throttles().reset(Throttle.LOGIN.subject(Logins.plain(login)));
+    }
+
+    /** The login has a new secret: nobody need wait with it, wherever they are. */
+    void open(String login) {
+        throttles().resetAll(Throttle.pairsOf(Logins.plain(login)));
         throttles().reset(Throttle.LOGIN.subject(Logins.plain(login)));
     }
 }

@@ -2,6 +2,7 @@ package soapstone.web;
 
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import soapstone.school.PasswordHash;
 
@@ -14,7 +15,14 @@ final class Hashing {
     private static final int MOST = 4;
     private static final Semaphore PLACES = new Semaphore(Math.max(1, Math.min(MOST, Runtime.getRuntime().availableProcessors())), true);
 
+    private static final AtomicLong DONE = new AtomicLong();
+
     private Hashing() {}
+
+    /** How many were hashed or compared so far: what a sign-in costs must not tell whether there is such a login. */
+    static long done() {
+        return DONE.get();
+    }
 
     /** Whether it is the password; where there is none it takes the same work, and it is not. */
     static boolean fits(String typed, Optional<String> encoded) {
@@ -28,6 +36,7 @@ final class Hashing {
     private static <T> T inTurn(Supplier<T> work) {
         PLACES.acquireUninterruptibly();
         try {
+            DONE.incrementAndGet();
             return work.get();
         } finally {
             PLACES.release();

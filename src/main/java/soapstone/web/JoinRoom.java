@@ -83,7 +83,7 @@ final class JoinRoom implements SchoolSite.Room {
         }
         Optional<SchoolClass> in = own.school().classes().byCode(code).filter(c -> c.archived().isEmpty());
         if (in.isEmpty() && !code.isEmpty()) {
-            Throttle.JOIN.fail(throttles, address, own.now());
+            Throttle.JOIN.fail(throttles, Throttle.JOIN.subject(address), own.now());
             form.fault("code", Message.of("class-join.no-class"));
         }
         return in;

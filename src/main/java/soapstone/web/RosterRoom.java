@@ -33,11 +33,13 @@ final class RosterRoom implements SchoolSite.Room {
     private static final int LONGEST_TEXT = 20_000;
 
     private final OwnClasses own;
+    private final Guard guard;
     private final Pages pages;
     private final RandomGenerator random;
 
     RosterRoom(SchoolOffice office, Pages pages, RandomGenerator random) {
         this.own = new OwnClasses(office);
+        this.guard = new Guard(office);
         this.pages = pages;
         this.random = random;
     }
@@ -231,7 +233,7 @@ final class RosterRoom implements SchoolSite.Room {
         String phrase = Passphrases.draw(random);
         own.school().people().setPassword(member.person().id(), Hashing.hash(Passphrases.plain(phrase)), false, "");
         // Whoever has forgotten a passphrase has tried too often, and need not wait with the new one.
-        own.school().throttles().reset(Throttle.LOGIN.subject(member.person().login()));
+        guard.open(member.person().login());
         own.note(v, "member.new-slip", Optional.of(member.person().id()), in, "");
         return slips(v, in, List.of(new SlipsView.Slip(member.seat(), member.person().shown(), member.person().login(), phrase)));
     }

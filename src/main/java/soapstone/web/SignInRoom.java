@@ -122,7 +122,7 @@ final class SignInRoom implements SchoolSite.Room {
     }
 
     private Reply enter(Visit v, Person person) {
-        guard.right(person.login());
+        guard.right(person.login(), v.caller().address());
         String then = then(v.form());
         return entrance.enter(v, person, isTablet(v), then.isEmpty() ? home(person) : then);
     }

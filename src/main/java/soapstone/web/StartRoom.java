@@ -140,7 +140,7 @@ final class StartRoom implements SchoolSite.Room {
             return show(v, "new-password", new FormView(typed, form.view().faults())).as(WRONG);
         }
         school().people().setPassword(person.id(), Hashing.hash(password), false, "");
-        guard.right(person.login());
+        guard.open(person.login());
         school().audit().note(new Audit.Entry(now(), Optional.of(person.id()), "account.password", Optional.of(person.id()), Optional.empty(), "With a code", false));
         return entrance.enter(v, school().people().find(person.id()).orElseThrow(), false, SignInRoom.home(person));
     }

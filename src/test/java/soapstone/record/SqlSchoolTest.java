@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.exercise.Conventions;
@@ -42,6 +43,7 @@ import soapstone.school.SchoolClass;
 import soapstone.school.Sheet;
 import soapstone.school.Sheets;
 import soapstone.school.SignedIn;
+import soapstone.school.Throttle;
 
 /** What the school keeps, on both databases: it comes back as it went in, and what happens twice counts once. */
 class SqlSchoolTest {
@@ -251,6 +253,17 @@ class SqlSchoolTest {
             assertThat(school.throttles().of("seat7").orElseThrow().freeAt()).isEqualTo(NOW.plusSeconds(MANY));
             school.throttles().reset("seat7");
             assertThat(school.throttles().of("seat7")).isEmpty();
+            for (String subject : List.of("pair a 1", "pair a 2", "pair ab 1", "login a", "address 1")) {
+                school.throttles().fail(subject, (n, at) -> at, NOW);
+            }
+            school.throttles().resetAll("pair a ");
+            assertThat(school.throttles().of("pair a 1")).isEmpty();
+            assertThat(school.throttles().of("pair a 2")).isEmpty();
+            assertThat(school.throttles().of("pair ab 1")).isPresent();
+            Stream.of(Throttle.values()).filter(Throttle::forgets).forEach(kind -> school.throttles().forgetBefore(kind, NOW.plusSeconds(1)));
+            assertThat(school.throttles().of("pair ab 1")).isEmpty();
+            assertThat(school.throttles().of("address 1")).isEmpty();
+            assertThat(school.throttles().of("login a")).as("until a right sign-in").isPresent();
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static soapstone.school.Throttle.ADDRESS;
 import static soapstone.school.Throttle.LOGIN;
+import static soapstone.school.Throttle.PAIR;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -18,8 +19,40 @@ class ThrottleTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "1, 0", "4, 0", "5, 30", "6, 60", "7, 120", "8, 240", "9, 480", "10, 960", "11, 1920", "12, 3600", "50, 3600", "99, 3600"})
     void fourAreFreeThenWaitsDoubleToAnHour(int failures, long seconds) {
+        assertThat(PAIR.freeAt(failures, LAST)).isEqualTo(LAST.plusSeconds(seconds));
+        assertThat(PAIR.isClosed(failures)).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "20, 0", "21, 30", "22, 60", "23, 120", "24, 240", "25, 300", "99, 300"})
+    void aLoginHasMoreAndShortWaits(int failures, long seconds) {
         assertThat(LOGIN.freeAt(failures, LAST)).isEqualTo(LAST.plusSeconds(seconds));
         assertThat(LOGIN.isClosed(failures)).isFalse();
+    }
+
+    /** Whoever guesses as soon as it is allowed, from one address, with the numbers that the rule's description tells. */
+    @Test
+    void guessesADay() {
+        int first = 0;
+        int second = 0;
+        int byLogin = 0;
+        int failures = 0;
+        for (Instant now = LAST; now.isBefore(LAST.plus(Duration.ofDays(2))); now = PAIR.freeAt(failures, now)) {
+            failures++;
+            boolean firstDay = now.isBefore(LAST.plus(Duration.ofDays(1)));
+            first += firstDay ? 1 : 0;
+            second += firstDay ? 0 : 1;
+            byLogin += now.isBefore(LAST.plus(Duration.ofMinutes(64))) ? 1 : 0;
+        }
+        assertThat(byLogin).isEqualTo(12);
+        assertThat(first).isEqualTo(34);
+        assertThat(second).isEqualTo(24);
+    }
+
+    @Test
+    void aPairIsOfItsLogin() {
+        assertThat(Throttle.pair("ada", "192.0.2.1")).startsWith(Throttle.pairsOf("ada")).doesNotStartWith(Throttle.pairsOf("bo")).doesNotContain("ada").doesNotContain("192")
+                .hasSizeLessThanOrEqualTo(160).isNotEqualTo(Throttle.pair("ada", "192.0.2.2"));
     }
 
     /** NIST SP 800-63B-4, 3.2.2: at most 100 in a row. */
@@ -45,7 +78,7 @@ class ThrottleTest {
 
     @Test
     void freeFromTheMomentOn() {
-        Instant freeAt = LOGIN.freeAt(5, LAST);
+        Instant freeAt = PAIR.freeAt(5, LAST);
         assertThat(Throttle.isFree(freeAt, freeAt.minusMillis(1))).isFalse();
         assertThat(Throttle.isFree(freeAt, freeAt)).isTrue();
         assertThat(Throttle.isFree(Throttle.NEVER, LAST)).isFalse();
@@ -53,16 +86,19 @@ class ThrottleTest {
 
     @Test
     void aRightSignInEndsTheCountOfTheLoginOnly() {
+        assertThat(PAIR.endsWithSuccess()).isTrue();
         assertThat(LOGIN.endsWithSuccess()).isTrue();
         assertThat(ADDRESS.endsWithSuccess()).isFalse();
     }
 
     @Test
-    void anHourOfQuietEndsTheCountOfTheAddressOnly() {
+    void anHourOfQuietEndsTheCountOfTheAddressADayThatOfThePairAndNothingThatOfTheLogin() {
         Instant quiet = LAST.plus(Duration.ofHours(1));
         assertThat(ADDRESS.isForgotten(LAST, quiet)).isTrue();
         assertThat(ADDRESS.isForgotten(LAST, quiet.minusMillis(1))).isFalse();
         assertThat(Throttle.JOIN.isForgotten(LAST, quiet)).isTrue();
+        assertThat(PAIR.isForgotten(LAST, LAST.plus(Duration.ofDays(1)).minusMillis(1))).isFalse();
+        assertThat(PAIR.isForgotten(LAST, LAST.plus(Duration.ofDays(1)))).isTrue();
         assertThat(LOGIN.isForgotten(LAST, quiet.plus(Duration.ofDays(300)))).isFalse();
     }
 
@@ -73,7 +109,7 @@ class ThrottleTest {
 
     @Test
     void isTheRuleOfTheCounter() {
-        Throttles.FreeAt rule = LOGIN::freeAt;
+        Throttles.FreeAt rule = PAIR::freeAt;
         assertThat(rule.after(5, LAST)).isEqualTo(LAST.plusSeconds(30));
     }
 }

@@ -222,7 +222,7 @@ class SecurityOfAccountsTest {
     }
 
     @Test
-    @DisplayName("12: ASVS 6.3.8: known and unknown, with and without a password: one answer (the same work is held by PasswordHashTest)")
+    @DisplayName("12: ASVS 6.3.8: known and unknown, with and without a password: one answer, and the same work")
     void row12() throws Exception {
         Person disabled = site.add(Person.Kind.STUDENT, "Seat 9", "seat9");
         site.school.people().setDisabled(disabled.id(), true);
@@ -241,6 +241,50 @@ class SecurityOfAccountsTest {
         assertThat(slow.statusCode()).isEqualTo(429).isEqualTo(unknown.statusCode());
         assertThat(slow.body().replace("wren", "X")).isEqualTo(unknown.body().replace("nobody", "X"));
         assertThat(slow.headers().firstValue("Retry-After")).isEqualTo(unknown.headers().firstValue("Retry-After"));
+    }
+
+    private long hashed(String login, String password) throws Exception {
+        long before = Hashing.done();
+        assertThat(signIn(login, password)).isEqualTo(403);
+        return Hashing.done() - before;
+    }
+
+    @Test
+    @DisplayName("12: ASVS 6.3.8: whether there is such a login, with a password or without one, a sign-in that fails hashes once, with the same parameters")
+    void row12Work() throws Exception {
+        Person disabled = site.add(Person.Kind.STUDENT, "Seat 9", "seat9");
+        site.school.people().setDisabled(disabled.id(), true);
+        Person fresh = site.add(Person.Kind.INSTRUCTOR, "Rook T.", "rook");
+        site.school.people().setPassword(fresh.id(), null, false, "");
+        assertThat(hashed("wren", "a wrong sentence")).as("known").isEqualTo(1);
+        assertThat(hashed("nobody", "a wrong sentence")).as("unknown").isEqualTo(1);
+        assertThat(hashed("", "")).as("empty").isEqualTo(1);
+        assertThat(hashed("seat9", PASSWORD)).as("disabled").isEqualTo(1);
+        assertThat(hashed("rook", PASSWORD)).as("without a password yet").isEqualTo(1);
+    }
+
+    @Test
+    @DisplayName("7: ASVS 6.1.1: who fails on purpose with somebody's login keeps the owner out nowhere else; guessing stays slow from many addresses")
+    void row7Owner() throws Exception {
+        try (SchoolUnderTest behind = SchoolUnderTest.start(new SampleDesk(), Settings.on(0).withProxies(Set.of("192.0.2.1")))) {
+            behind.add(Person.Kind.STUDENT, "Seat 1", "seat1");
+            for (int i = 0; i < 5; i++) {
+                assertThat(from(behind, "198.51.100.7", "guess " + i)).isEqualTo(403);
+            }
+            assertThat(from(behind, "198.51.100.7", PASSWORD)).as("where the guesses came from").isEqualTo(429);
+            assertThat(from(behind, "198.51.100.8", PASSWORD)).as("at home").isEqualTo(302);
+            assertThat(from(behind, "198.51.100.7", "one more")).as("that frees nobody else").isEqualTo(429);
+            for (int i = 0; i < 21; i++) {
+                assertThat(from(behind, "203.0.113." + i, "guess")).isEqualTo(403);
+            }
+            assertThat(from(behind, "203.0.113.99", "guess")).as("many addresses").isEqualTo(429);
+            behind.wait(Duration.ofSeconds(30));
+            assertThat(from(behind, "198.51.100.8", PASSWORD)).as("the owner waits half a minute then").isEqualTo(302);
+        }
+    }
+
+    private static int from(SchoolUnderTest site, String address, String password) throws Exception {
+        return new PlainHttp(site).with("X-Forwarded-For", address).post("/sign-in", "login", "seat1", "password", password).statusCode();
     }
 
     @Test
