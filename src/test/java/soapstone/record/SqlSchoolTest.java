@@ -260,7 +260,7 @@ class SqlSchoolTest {
             assertThat(school.throttles().of("pair a 1")).isEmpty();
             assertThat(school.throttles().of("pair a 2")).isEmpty();
             assertThat(school.throttles().of("pair ab 1")).isPresent();
-            Stream.of(Throttle.values()).filter(Throttle::forgets).forEach(kind -> school.throttles().forgetBefore(kind, NOW.plusSeconds(1)));
+            Stream.of(Throttle.values()).filter(Throttle::forgets).forEach(t -> school.throttles().forgetBefore(t, NOW.plusSeconds(1)));
             assertThat(school.throttles().of("pair ab 1")).isEmpty();
             assertThat(school.throttles().of("address 1")).isEmpty();
             assertThat(school.throttles().of("login a")).as("until a right sign-in").isPresent();
