@@ -37,7 +37,7 @@ final class SpeedCommand implements Callable<Integer> {
     private String url;
 
     @Option(names = "--students", paramLabel = "N", defaultValue = "1000", description = "How many students sit in the big school whose pages are measured; 1000 if not said, 0 for "
-            + "none. Each hands in some 500 answers in its year. 10000 take about 15 minutes and 10 GB of disk.")
+            + "none. Each hands in some 500 answers in its year. 10000 take some ten minutes and 5 GB of disk.")
     private int students;
 
     private Speed measure(Library library) throws Exception {
