@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import soapstone.speed.CrowdSpeed;
 import soapstone.speed.KeepingSpeed;
 import soapstone.speed.MarkingSpeed;
 import soapstone.speed.PageSpeed;
@@ -35,6 +36,8 @@ final class SpeedTold {
         heap(speed.heap(), lines);
         lines.add("");
         speed.keeping().forEach(k -> keeping(k, lines));
+        lines.add("");
+        crowd(speed.crowd(), lines);
         speed.sizes().forEach(k -> size(k, lines));
         return lines;
     }
@@ -77,6 +80,14 @@ final class SpeedTold {
 
     private static String kept(KeepingSpeed.Turns t) {
         return spread(t.ratio(), 2) + " (" + spread(t.handed(), 0) + " a second against " + spread(t.raw(), 0) + ")";
+    }
+
+    private static void crowd(CrowdSpeed c, List<String> lines) {
+        lines.add(String.format(Locale.ROOT, "%d students who are signed in work for %.0f s in 256 MB of heap, %d requests, %d not as they should be:", c.students(), c.seconds(),
+                c.requests(), c.bad()));
+        lines.add(String.format(Locale.ROOT, "    95 of 100 take under %.1f times the idle time of their kind (%s ms against %s ms idle).", c.times(), spread(c.crowd(), 1), spread(c.idle(), 1)));
+        lines.add(String.format(Locale.ROOT, "    All hand in at the same instant: %d receipts, %d attempts kept; half have theirs after %.0f ms, the last after %.0f ms%s.", c.together().receipts(),
+                c.together().kept(), c.together().middle(), c.together().last(), c.megabytes().map(m -> "; the whole process had at most " + m + " MB").orElse("")));
     }
 
     private static void size(SizeSpeed s, List<String> lines) {
@@ -126,9 +137,19 @@ final class SpeedTold {
             one.putObject("crowd").<ObjectNode>set("ratio", json(k.crowd().ratio())).<ObjectNode>set("handedInASecond", json(k.crowd().handed()))
                     .set("rawASecond", json(k.crowd().raw()));
         }
+        data.set("crowd", json(speed.crowd()));
         ArrayNode sizes = data.putArray("sizes");
         speed.sizes().forEach(k -> sizes.add(size(k)));
         return data;
+    }
+
+    private static ObjectNode json(CrowdSpeed c) {
+        ObjectNode node = Json.object().put("students", c.students()).put("requests", c.requests()).put("bad", c.bad());
+        node.<ObjectNode>set("idleMilliseconds", json(c.idle())).<ObjectNode>set("crowdMilliseconds", json(c.crowd())).set("timesOf95", rounded(c.times()));
+        node.putObject("together").put("receipts", c.together().receipts()).put("kept", c.together().kept()).<ObjectNode>set("middleMilliseconds", rounded(c.together().middle()))
+                .set("lastMilliseconds", rounded(c.together().last()));
+        c.megabytes().ifPresent(m -> node.put("processMegabytes", m));
+        return node;
     }
 
     private static ObjectNode size(SizeSpeed s) {

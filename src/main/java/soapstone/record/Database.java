@@ -39,6 +39,9 @@ public final class Database implements AutoCloseable {
      */
     private static final String H2_OPTIONS = ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;WRITE_DELAY=0;OPTIMIZE_REUSE_RESULTS=0;DB_CLOSE_ON_EXIT=FALSE";
 
+    /** Of the heap, for pages of the embedded database: in a big school the answers of one class lie far apart, and are read again and again. */
+    private static final int SHARE_FOR_CACHE = 4;
+
     private final HikariDataSource pool;
     private final Jdbi jdbi;
 
@@ -69,7 +72,7 @@ public final class Database implements AutoCloseable {
 
     /** Where the driver finds the database of a data folder. */
     static String addressOf(Path folder) {
-        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS;
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve(FILE) + H2_OPTIONS + ";CACHE_SIZE=" + Runtime.getRuntime().maxMemory() / SHARE_FOR_CACHE / 1024;
     }
 
     /**

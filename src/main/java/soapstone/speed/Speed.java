@@ -19,15 +19,18 @@ import soapstone.record.Database;
  *
  * @param marking empty where this Java has no compiler
  * @param keeping for each database that was measured
+ * @param crowd   on the embedded database
  * @param sizes   the same; none when no big school was wanted
  */
-public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed start, SmallHeap heap, List<KeepingSpeed> keeping, List<SizeSpeed> sizes) {
+public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed start, SmallHeap heap, List<KeepingSpeed> keeping,
+        CrowdSpeed crowd, List<SizeSpeed> sizes) {
 
     private static final String USUAL = "spacing/bolt-holes";
     private static final double FOR_MARKING = 0.45;
     private static final double FOR_PAGES = 0.25;
     private static final double FOR_KEEPING = 0.15;
     private static final double FOR_SIZE = 0.25;
+    private static final double FOR_CROWD = 0.5;
     private static final double SECONDS_A_START = 8;
     private static final int LEAST_STARTS = 3;
     private static final String EMBEDDED = "the embedded database";
@@ -65,7 +68,13 @@ public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed s
         int turns = (int) Math.max(LEAST_STARTS, seconds / SECONDS_A_START);
         StartSpeed start = StartSpeed.measure(bankOptions, exercise, page.bytes(), turns);
         SmallHeap heap = SmallHeap.try64(library.bank(), bankOptions);
-        return new Speed(marking, page, start, heap, keeping(other, seconds * FOR_KEEPING), sizes(library, wanted, other));
+        return new Speed(marking, page, start, heap, keeping(other, seconds * FOR_KEEPING), crowd(library, bankOptions, seconds * FOR_CROWD), sizes(library, wanted, other));
+    }
+
+    private static CrowdSpeed crowd(Library library, List<String> bankOptions, double seconds) throws Exception {
+        try (Passing folder = new Passing()) {
+            return CrowdSpeed.measure(library.bank(), () -> Database.inFolder(folder.path), CrowdSpeed.inFolder(folder.path, bankOptions), seconds);
+        }
     }
 
     private static List<KeepingSpeed> keeping(Optional<Other> other, double seconds) throws Exception {
