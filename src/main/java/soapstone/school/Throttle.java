@@ -32,7 +32,9 @@ public enum Throttle {
     /** One network address, whatever the login. */
     ADDRESS(200, Duration.ofMinutes(5), Long.MAX_VALUE),
     /** Codes of classes that one network address tried: so many wrong ones are people who mistype. */
-    JOIN(20, Duration.ofHours(1), Long.MAX_VALUE);
+    JOIN(20, Duration.ofHours(1), Long.MAX_VALUE),
+    /** Files with records that one person took: more than somebody at a browser needs in an hour (ASVS 5.0, 2.4.1). */
+    EXPORT(60, Duration.ofMinutes(1), Long.MAX_VALUE);
 
     /** What stands for no end of waiting: an instructor or keeper has to open the account again. Any database can keep it. */
     public static final Instant NEVER = Instant.parse("9999-01-01T00:00:00Z");

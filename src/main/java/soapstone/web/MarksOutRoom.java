@@ -56,6 +56,7 @@ final class MarksOutRoom implements SchoolSite.Room {
 
     private Reply plain(Visit v) {
         SchoolClass in = taught.schoolClass(v);
+        Leaving.count(taught.school(), v.person().id(), office.clock().instant());
         MarksTable table = table(in);
         note(v, in, "marks.plain", table);
         return Reply.download("text/csv;charset=utf-8", "marks-class-" + in.id() + ".csv", PlainMarks.file(table, v.reader().words()::say));
@@ -80,6 +81,7 @@ final class MarksOutRoom implements SchoolSite.Room {
             return Reply.page(pages.show(v.reader(), "one-roster", view(in, table, typed, troubles))).as(422);
         }
         Instant now = office.clock().instant();
+        Leaving.count(taught.school(), v.person().id(), now);
         OneRosterMarks.Book book = new OneRosterMarks.Book(typed.get("school"), typed.get("class"), typed.get("session"), typed.get("category"), "Soapstone");
         byte[] zip = zip(OneRosterMarks.files(table, book, now, LocalDate.ofInstant(now, SchoolTimes.zone())), now);
         note(v, in, "marks.one-roster", table);

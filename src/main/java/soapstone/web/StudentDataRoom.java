@@ -115,6 +115,7 @@ final class StudentDataRoom implements SchoolSite.Room {
 
     private Reply export(Visit v) {
         Student s = student(v);
+        Leaving.count(own.school(), v.person().id(), own.now());
         StudentExport export = new StudentExport(own.school(), desk.marks(), v.reader().words());
         StudentRecordView record = export.of(s.member().person(), s.classes(), s.whole(), own.now());
         byte[] zip = export.zip(record, pages.show(v.reader(), "student-record", record).bytes(), s.id(), own.now());

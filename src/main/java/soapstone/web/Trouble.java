@@ -11,21 +11,28 @@ final class Trouble extends RuntimeException {
     private final int status;
     private final transient List<Message> says;
     private final String allow;
+    private final long seconds;
 
-    private Trouble(int status, String allow, Message... says) {
+    private Trouble(int status, String allow, long seconds, Message... says) {
         super("status " + status, null, false, false);
         this.status = status;
         this.allow = allow;
+        this.seconds = seconds;
         this.says = List.of(says);
     }
 
     static Trouble of(int status) {
-        return new Trouble(status, "", usual(status));
+        return new Trouble(status, "", 0, usual(status));
     }
 
     /** The address is known, the method is not one of these. */
     static Trouble method(String allow) {
-        return new Trouble(405, allow, usual(405));
+        return new Trouble(405, allow, 0, usual(405));
+    }
+
+    /** It comes too often. */
+    static Trouble tooSoon(long seconds) {
+        return new Trouble(429, "", seconds, usual(429));
     }
 
     static Message usual(int status) {
@@ -43,5 +50,10 @@ final class Trouble extends RuntimeException {
     /** For a header; empty unless the method was wrong. */
     String allow() {
         return allow;
+    }
+
+    /** After which it may be tried again; 0 where that is not known. */
+    long seconds() {
+        return seconds;
     }
 }

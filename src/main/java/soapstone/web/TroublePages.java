@@ -26,7 +26,8 @@ final class TroublePages {
 
     Reply of(Throwable failure, String path, Reader reader) {
         if (failure instanceof Trouble trouble) {
-            return page(reader, trouble.status(), trouble.says(), path);
+            Reply reply = page(reader, trouble.status(), trouble.says(), path);
+            return trouble.seconds() == 0 ? reply : reply.retryAfter(trouble.seconds());
         }
         if (failure instanceof Desk.NoDraw) {
             return page(reader, NOT_FOUND, List.of(Message.of("trouble.no-draw")), path);

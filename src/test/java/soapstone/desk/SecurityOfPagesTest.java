@@ -37,7 +37,6 @@ import soapstone.web.SchoolUnderTest;
  *     MultipartTest), no file is kept or given out.
  * <li>33: no XML and no archive is read.
  * <li>35, the certificate of the proxy: testssl.sh on a set-up with one.
- * <li>38, many exports in a minute: nothing counts them yet.
  * <li>40, list of libraries: made with a release.
  * </ul>
  */
@@ -413,5 +412,22 @@ class SecurityOfPagesTest {
         for (String name : names) {
             assertThat(csv).as(name).contains("'" + name).doesNotContain("," + name).doesNotContain("\"" + name);
         }
+    }
+
+    @Test
+    @DisplayName("38: ASVS 2.4.1: two hundred exports in a minute are too many, and it is said when to go on")
+    void row38() throws Exception {
+        int taken = 0;
+        HttpResponse<String> last = instructor.post("/classes/" + own.in.id() + "/marks/plain");
+        for (int i = 1; i < 200 && last.statusCode() == 200; i++) {
+            taken++;
+            last = instructor.post("/classes/" + own.in.id() + "/marks/plain");
+        }
+        assertThat(taken).isBetween(50, 100);
+        assertThat(last.statusCode()).isEqualTo(429);
+        assertThat(last.headers().firstValue("Retry-After").map(Integer::parseInt)).hasValueSatisfying(s -> assertThat(s).isBetween(1, 60));
+        assertThat(instructor.post("/classes/" + own.in.id() + "/students/" + own.ada.person().id() + "/data/export").statusCode()).as("whatever is taken").isEqualTo(429);
+        assertThat(other.post("/classes/" + others.in.id() + "/marks/plain").statusCode()).as("somebody else").isEqualTo(200);
+        assertThat(instructor.get("/classes/" + own.in.id() + "/marks").statusCode()).as("pages go on").isEqualTo(200);
     }
 }
