@@ -35,7 +35,7 @@ import soapstone.web.SchoolUnderTest;
  * <li>28, PDF: no paper is printed by the site.
  * <li>32, uploads that are served again: rosters are the only files taken; their text goes into a field (ClassRoomTest,
  *     MultipartTest), no file is kept or given out.
- * <li>33: no XML and no archive is read.
+ * <li>33: no page reads XML or an archive; a backup is one, see BackupTest.
  * <li>35, the certificate of the proxy: testssl.sh on a set-up with one.
  * <li>40, list of libraries: made with a release.
  * </ul>

@@ -166,6 +166,24 @@ class BackupTest {
         refused(zip(loose), "mark");
     }
 
+    /** ASVS 5.0, 5.2.3: small files that would become large ones, many entries, names that lead out of the folder. */
+    @Test
+    void anArchiveThatMeansHarmIsRefused() throws IOException {
+        refused(zip(Map.of("../person.jsonl", "")), "'../person.jsonl'");
+        refused(zip(Map.of("/etc/person.jsonl", "")), "does not know");
+        Map<String, String> many = new TreeMap<>();
+        for (int i = 0; i <= 10_000; i++) {
+            many.put("part" + i + ".jsonl", "");
+        }
+        refused(zip(many), "does not know");
+        byte[] bomb = zip(Map.of("school.jsonl", "{\"id\":1,\"name\":\"" + "a".repeat(30_000_000) + "\"}"));
+        assertThat(bomb.length).as("packed").isLessThan(100_000);
+        try (Database fresh = Databases.h2()) {
+            assertThatThrownBy(() -> restore(fresh, bomb)).isInstanceOfAny(IOException.class, Backup.Unreadable.class);
+            assertThat(SqlSchool.of(fresh).people().isNobodyInCharge()).isTrue();
+        }
+    }
+
     @Test
     void withAPassphraseItOpensForNobodyElse() throws IOException {
         byte[] plain = new byte[200_000];
