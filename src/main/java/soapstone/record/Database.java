@@ -3,6 +3,7 @@ package soapstone.record;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -25,6 +26,8 @@ public final class Database implements AutoCloseable {
     /** Where the steps of the tables are, the same for both databases. */
     private static final String STEPS = "classpath:soapstone/record";
     private static final String FILE = "school";
+    /** What H2 says of a file that another process holds. */
+    private static final int ALREADY_OPEN = 90020;
     private static final int MOST_CONNECTIONS = 12;
     /** So long a page waits for a database that is away before it says so. */
     private static final long WAIT_MILLIS = 4_000;
@@ -85,15 +88,25 @@ public final class Database implements AutoCloseable {
         try {
             pool = new HikariDataSource(config);
         } catch (RuntimeException e) {
-            throw new Unusable("The school's database cannot be opened: " + deepest(e) + ". Is another program using it?", e);
+            throw new Unusable(whyClosed(e), e);
         }
         try {
             bringUp(pool);
             return new Database(pool);
         } catch (RuntimeException e) {
             pool.close();
-            throw e;
+            throw e instanceof Unusable ? e : new Unusable(whyClosed(e), e);
         }
+    }
+
+    private static String whyClosed(RuntimeException e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLException sql && sql.getErrorCode() == ALREADY_OPEN) {
+                return "Another program has the school in this data folder open. A folder serves one program at a time: end the other one, or keep the school in "
+                        + "PostgreSQL (--database URL), which serves several.";
+            }
+        }
+        return "The school's database cannot be opened: " + deepest(e) + ". Is it running, is there room on the disk, and may this program write there?";
     }
 
     private static void bringUp(HikariDataSource pool) {
