@@ -34,6 +34,10 @@ import soapstone.web.SiteServer;
 final class Serve implements Callable<Integer> {
 
     private static final int LAST_PORT = 65_535;
+    private static final long MEGABYTE = 1024 * 1024;
+    /** With less than this a school would soon stop in the middle of a lesson. */
+    private static final long LEAST_ROOM = 32 * MEGABYTE;
+    private static final int TRIED = 4096;
 
     @Spec
     private CommandSpec spec;
@@ -135,8 +139,23 @@ final class Serve implements Callable<Integer> {
         } catch (IOException e) {
             throw Refusal.usage("The data folder '" + folder + "' cannot be made; name a folder, or a place where one can be made.");
         }
-        if (!Files.isWritable(folder)) {
-            throw Refusal.usage("Nothing can be written into the data folder '" + folder + "'; name one of your own.");
+        try {
+            // What the rights say is not all: a disk may be full, or there for reading only.
+            Path tried = Files.createTempFile(folder, "try", ".tmp");
+            Files.write(tried, new byte[TRIED]);
+            Files.delete(tried);
+            checkRoom(folder, Files.getFileStore(folder).getUsableSpace());
+        } catch (IOException e) {
+            throw Refusal.usage("Nothing can be written into the data folder '" + folder + "'. It may belong to somebody else, be there for reading only, or stand on a disk "
+                    + "that is full; name one of your own.");
+        }
+    }
+
+    /** @param free bytes */
+    static void checkRoom(Path folder, long free) {
+        if (free < LEAST_ROOM) {
+            throw Refusal.failed("There is too little room on the disk of the data folder '" + folder + "': " + free / MEGABYTE + " MB are free, and a school needs at least "
+                    + LEAST_ROOM / MEGABYTE + " MB. Make room, or name a folder on another disk.");
         }
     }
 

@@ -26,9 +26,9 @@ public final class Database implements AutoCloseable {
     /** Where the steps of the tables are, the same for both databases. */
     static final String STEPS = "classpath:soapstone/record";
     static final String H2_USER = "sa";
-    /** What H2 says of a file that another program has locked. */
-    private static final int H2_IN_USE = 90020;
     private static final String FILE = "school";
+    /** What H2 says of a file that another process holds. */
+    private static final int ALREADY_OPEN = 90020;
     private static final int MOST_CONNECTIONS = 12;
     /** So long a page waits for a database that is away before it says so. */
     private static final long WAIT_MILLIS = 4_000;
@@ -110,16 +110,25 @@ public final class Database implements AutoCloseable {
         try {
             pool = new HikariDataSource(config);
         } catch (RuntimeException e) {
-            throw new Unusable(isInUse(e) ? "The data folder is in use: another program has it open, most likely the running site. Stop that one, do this again, and start it anew."
-                    : "The school's database cannot be opened: " + deepest(e) + ". Is another program using it?", e);
+            throw new Unusable(whyClosed(e), e);
         }
         try {
             bringUp(pool);
             return new Database(pool);
         } catch (RuntimeException e) {
             pool.close();
-            throw e;
+            throw e instanceof Unusable ? e : new Unusable(whyClosed(e), e);
         }
+    }
+
+    private static String whyClosed(RuntimeException e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof SQLException sql && sql.getErrorCode() == ALREADY_OPEN) {
+                return "Another program has the school in this data folder open. A folder serves one program at a time: end the other one, or keep the school in "
+                        + "PostgreSQL (--database URL), which serves several.";
+            }
+        }
+        return "The school's database cannot be opened: " + deepest(e) + ". Is it running, is there room on the disk, and may this program write there?";
     }
 
     private static void bringUp(HikariDataSource pool) {
@@ -135,10 +144,6 @@ public final class Database implements AutoCloseable {
         } catch (FlywayException e) {
             throw new Unusable("The school's tables cannot be brought up to this program: " + deepest(e), e);
         }
-    }
-
-    private static boolean isInUse(Throwable e) {
-        return e instanceof SQLException sql && sql.getErrorCode() == H2_IN_USE || e.getCause() != null && isInUse(e.getCause());
     }
 
     private static String deepest(Throwable e) {

@@ -1,5 +1,6 @@
 package soapstone.record;
 
+import java.io.IOException;
 import java.sql.SQLException;
 import java.sql.SQLNonTransientConnectionException;
 import java.sql.SQLRecoverableException;
@@ -20,7 +21,8 @@ final class Reach {
     /** Whether any cause says so. */
     static boolean isLost(Throwable fault) {
         for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLException sql && isLost(sql)) {
+            // A full disk is told by the embedded database at the end of a transaction, in no words of SQL.
+            if (cause instanceof IOException || cause instanceof SQLException sql && isLost(sql)) {
                 return true;
             }
         }

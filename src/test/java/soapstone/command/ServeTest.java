@@ -1,6 +1,8 @@
 package soapstone.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -70,6 +72,31 @@ class ServeTest {
         Shell.Result result = Shell.small("serve", "--port", "0", "--data", file.resolve("below").toString());
         assertThat(result.code()).isEqualTo(2);
         assertThat(result.err()).contains("cannot be made; name a folder").doesNotContain("Exception");
+    }
+
+    @Test
+    void aDataFolderOnADiskWithoutRoom() {
+        assertThatThrownBy(() -> Serve.checkRoom(folder, 5L << 20)).isInstanceOf(Refusal.class).hasMessageContaining("5 MB are free").hasMessageContaining("Make room");
+        assertThatCode(() -> Serve.checkRoom(folder, 32L << 20)).doesNotThrowAnyException();
+    }
+
+    @Test
+    @Timeout(120)
+    void aSecondProgramOnTheSameDataFolderIsRefused() throws Exception {
+        Path data = folder.resolve("kept");
+        Process first = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m", "-cp", System.getProperty("java.class.path"), "soapstone.Main",
+                "serve", "--port", "0", "--bank", Shell.SMALL.toString(), "--data", data.toString()).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        try (BufferedReader said = new BufferedReader(new InputStreamReader(first.getInputStream(), StandardCharsets.UTF_8))) {
+            assertThat(said.readLine()).startsWith("Soapstone is at ");
+            Shell.Result second = Shell.small("serve", "--port", "0", "--data", data.toString());
+            assertThat(second.code()).isEqualTo(1);
+            assertThat(second.err()).contains("Another program has the school in this data folder open.").contains("--database URL").doesNotContain("Exception").doesNotContain("\tat ");
+            assertThat(first.isAlive()).isTrue();
+        } finally {
+            first.destroy();
+            first.waitFor(20, TimeUnit.SECONDS);
+            first.destroyForcibly();
+        }
     }
 
     @Test

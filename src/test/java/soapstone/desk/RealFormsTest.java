@@ -113,7 +113,7 @@ class RealFormsTest {
         assertThat(RealSite.box(read, "a")).contains("Please write it again.", "Type only the answer.");
         HtmlPage refused = site.read(v, Map.of("a", "9".repeat(10_000)));
         assertThat(refused.getWebResponse().getStatusCode()).isEqualTo(413);
-        assertThat(RealSite.text(refused)).contains("Too much at once", "An answer may have up to 2000 characters.");
+        assertThat(RealSite.text(refused)).contains("Too much at once", "an answer up to 2000 characters.");
     }
 
     @Test

@@ -144,7 +144,7 @@ class NothingIsLostTest {
         node.take(LEAST_RECEIPTS);
         try {
             assertThat(org.assertj.core.api.Assertions.catchThrowable(() -> Writers.open(folder.toString()))).isInstanceOf(Database.Unusable.class)
-                    .hasMessageContaining("another program has it open");
+                    .hasMessageContaining("Another program has the school in this data folder open.");
         } finally {
             node.killAndTakeTheRest();
         }
