@@ -28,6 +28,8 @@ final class EnglishWords {
         w.put("miss.short", "{0} short");
         w.put("miss.long", "{0} too long");
         w.put("miss.off", "{0} off");
+        w.put("miss.too.little", "{0} too little");
+        w.put("miss.too.much", "{0} too much");
         w.put("length", "Length");
         w.put("width", "Width");
         w.put("height", "Height");
@@ -45,6 +47,7 @@ final class EnglishWords {
         w.put("pressure", "Pressure");
         tanks(w);
         shapes(w);
+        w.putAll(BlankWords.ALL);
         return Collections.unmodifiableMap(w);
     }
 
@@ -165,6 +168,8 @@ final class EnglishWords {
         w.put("stack.is", "Layers on each other with a bolt line through them.");
         w.put("stack.layers", "From the top");
         w.put("sector.title", "Flat sector");
+        w.put("sector.title.yours", "Flat sector as your answer swings it, over the right one");
+        w.put("sector.yours", "Yours, from the same point and the same first edge.");
         w.put("sector.is", "A sector laid flat.");
         w.put("sector.outer", "Outer radius");
         w.put("sector.inner", "Inner radius");

@@ -43,6 +43,13 @@ public final class FigureKinds {
         d.put("stack", new Stack());
         d.put("sector", new Sector());
         d.put("nest", new Nest());
+        d.put("pan", new Pan());
+        d.put("notched-edge", new NotchedEdge());
+        d.put("lid-over-box", new LidFit());
+        d.put("rolled-pipe", new RolledPipe());
+        d.put("elbow", new Elbow());
+        d.put("square-to-round", new SquareToRound());
+        d.put("cone-and-flat", new ConeAndFlat());
         return Collections.unmodifiableMap(d);
     }
 

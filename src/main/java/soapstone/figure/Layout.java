@@ -93,7 +93,7 @@ final class Layout {
         double room = most() - STEP;
         while (true) {
             Fitted f = at(from, room);
-            if (f.fits || room <= LEAST_ROOM) {
+            if (f.fits || !(room > LEAST_ROOM)) { // so that a drawing without a width ends it too
                 return f;
             }
             room = Math.max(LEAST_ROOM, room - Math.max(STEP, over(f.sheet) / 4));

@@ -82,6 +82,11 @@ final class Values {
         return (int) Math.max(0, Math.min(MOST_OF_A_COUNT, Math.round(at(name))));
     }
 
+    /** Whether a value that is there is an angle. */
+    boolean isAngle(String name) {
+        return input.values().get(name).unit().dimension().equals(Dimension.ANGLE);
+    }
+
     boolean isAsked(String name) {
         return has(name) && input.values().get(name).isAsked();
     }

@@ -40,7 +40,7 @@ final class RandomInputs {
             case "stack" -> in.length("layers", sizes(between(1, 7), 0.05, 1));
             case "sector" -> sector(in);
             case "nest" -> nest(in);
-            default -> throw new AssertionError("no inputs for " + kind);
+            default -> new RandomBlanks(this).draw(in, kind);
         }
         return in;
     }
@@ -76,16 +76,20 @@ final class RandomInputs {
         }
     }
 
-    private int between(int low, int high) {
+    int between(int low, int high) {
         return low + random.nextInt(high - low + 1);
     }
 
+    boolean yes() {
+        return random.nextBoolean();
+    }
+
     /** Inches between two sizes, on a grid as a shop would have it; the same in millimeters in a metric draw. */
-    private double size(double low, double high) {
+    double size(double low, double high) {
         return grid((low + random.nextDouble() * (high - low)) * (system == UnitSystem.US ? 1 : 25));
     }
 
-    private double grid(double v) {
+    double grid(double v) {
         double step = system == UnitSystem.US ? Math.abs(v) < 1 ? 1.0 / 32 : 1.0 / 16 : 0.5;
         double on = Math.round(v / step) * step;
         return on == 0 ? Math.copySign(step, v) : on;
