@@ -49,6 +49,31 @@ final class Break {
         sheet.keep(new Box(x - ZAG, top - OVER, x + ZAG, bottom + OVER));
     }
 
+    /** A break through a part that runs in any direction, square to it; {@code half} is half of the part's thickness. */
+    static void across(Sheet sheet, Pt at, double direction, double half) {
+        List<Pt> near = placed(zigzag(-GAP / 2, -half - OVER, half + OVER), at, direction);
+        List<Pt> far = placed(zigzag(GAP / 2, -half - OVER, half + OVER), at, direction);
+        Path gap = Path.polyline(near);
+        for (int i = far.size() - 1; i >= 0; i--) {
+            gap.lineTo(far.get(i));
+        }
+        sheet.path(Pen.GAP, gap.close());
+        sheet.path(Pen.BREAK, Path.polyline(near));
+        sheet.path(Pen.BREAK, Path.polyline(far));
+        sheet.keep(Box.around(near.get(0), far.get(far.size() - 1)).grown(2));
+    }
+
+    /** The broken end of a part that runs on in some direction. */
+    static void open(Sheet sheet, Pt at, double direction, double half) {
+        List<Pt> line = placed(zigzag(0, -half - OVER, half + OVER), at, direction);
+        sheet.path(Pen.BREAK, Path.polyline(line));
+        sheet.keep(Box.around(line.get(0), line.get(line.size() - 1)).grown(2));
+    }
+
+    private static List<Pt> placed(List<Pt> line, Pt at, double direction) {
+        return line.stream().map(p -> at.polar(p.x(), direction).polar(p.y(), direction - 90)).toList();
+    }
+
     private static List<Pt> zigzag(double x, double a, double b) {
         double m = (a + b) / 2;
         return List.of(new Pt(x, a), new Pt(x, m - ZAG), new Pt(x - ZAG, m - ZAG / 3), new Pt(x + ZAG, m + ZAG / 3),

@@ -28,6 +28,10 @@ public record FigureArgument(String name, Dimension dimension, boolean list, boo
         return new FigureArgument(name, Dimension.PRESSURE, false, false);
     }
 
+    static FigureArgument force(String name) {
+        return new FigureArgument(name, Dimension.FORCE, false, false);
+    }
+
     FigureArgument many() {
         return new FigureArgument(name, dimension, true, optional);
     }

@@ -31,6 +31,9 @@ public final class FigureKinds {
         d.put("folded", new Folded());
         d.put("flat-strip", new FlatStrip());
         d.put("folded-and-flat", new FoldedAndFlat());
+        d.put("bend", new Bend());
+        d.put("brake-die", new BrakeDie());
+        d.put("brake-force", new BrakeForce());
         d.put("box-tank", new BoxTank());
         d.put("lying-drum", new LyingDrum());
         d.put("upright-drum", Elevation.drum());

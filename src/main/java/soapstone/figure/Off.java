@@ -41,7 +41,7 @@ record Off(String name, double size) {
             return "";
         }
         if (brief.right().isAngle(name)) {
-            return brief.say(size < 0 ? "miss.too.little" : "miss.too.much", Sizes.degrees(size));
+            return brief.say(size < 0 ? "miss.little" : "miss.much", Sizes.degrees(size));
         }
         return brief.say(size < 0 ? "miss.short" : "miss.long", brief.size(size));
     }

@@ -1,5 +1,6 @@
 package soapstone.figure;
 
+import java.math.BigDecimal;
 import soapstone.quantity.Units;
 import soapstone.quantity.UnitSystem;
 
@@ -11,6 +12,8 @@ final class Sizes {
 
     private static final int COARSE = 16;
     private static final int FINE = 64;
+    private static final int HUNDRED = 100;
+    private static final int THOUSAND = 1000;
     private static final double SAME = 1e-6;
 
     private Sizes() {}
@@ -23,6 +26,12 @@ final class Sizes {
     /** The same with its unit. */
     static String lengthWithUnit(double base, UnitSystem system) {
         return length(base, system) + "\u00A0" + (system == UnitSystem.US ? Units.INCH : Units.MILLIMETER).symbol();
+    }
+
+    /** A length as it is measured on thin sheet: thousandths of an inch, hundredths of a millimeter; with its unit. */
+    static String fine(double base, UnitSystem system) {
+        return system == UnitSystem.US ? plain(base, THOUSAND) + "\u00A0" + Units.INCH.symbol()
+                : plain(base, HUNDRED) + "\u00A0" + Units.MILLIMETER.symbol();
     }
 
     static String degrees(double degrees) {
@@ -51,10 +60,9 @@ final class Sizes {
         return whole == 0 ? fraction : rest == 0 ? Long.toString(whole) : whole + "\u00A0" + fraction;
     }
 
+    /** In so many steps to the whole, with no more places than that takes. */
     private static String plain(double v, int steps) {
-        double tenths = Math.round(Math.abs(v) * steps) * 10.0 / steps;
-        long whole = (long) (tenths / 10);
-        long rest = Math.round(tenths - whole * 10.0);
-        return rest == 0 ? Long.toString(whole) : whole + "." + rest;
+        BigDecimal stepped = BigDecimal.valueOf(Math.round(Math.abs(v) * steps)).divide(BigDecimal.valueOf(steps));
+        return stepped.signum() == 0 ? "0" : stepped.stripTrailingZeros().toPlainString();
     }
 }
