@@ -31,10 +31,10 @@ class TidyingTest {
             Instant later = NOW.plus(Duration.ofDays(3));
             begin(f, "c", later.minus(Duration.ofHours(23)));
             school.codes().make("d".repeat(64), Codes.Purpose.NEW_PASSWORD, Optional.of(f.student.id()), later.plusSeconds(60));
-            Throttle.LOGIN.fail(school.throttles(), "ada", NOW);
-            Throttle.ADDRESS.fail(school.throttles(), "192.0.2.7", NOW);
-            Throttle.JOIN.fail(school.throttles(), "192.0.2.7", NOW);
-            Throttle.JOIN.fail(school.throttles(), "192.0.2.8", later);
+            Throttle.LOGIN.fail(school.throttles(), Throttle.LOGIN.subject("ada"), NOW);
+            Throttle.ADDRESS.fail(school.throttles(), Throttle.ADDRESS.subject("192.0.2.7"), NOW);
+            Throttle.JOIN.fail(school.throttles(), Throttle.JOIN.subject("192.0.2.7"), NOW);
+            Throttle.JOIN.fail(school.throttles(), Throttle.JOIN.subject("192.0.2.8"), later);
             for (int node = 1; node <= 2; node++) {
                 Tidying.tidy(school, later);
                 assertThat(school.sessions().find("a".repeat(64))).isEmpty();
