@@ -36,11 +36,11 @@ final class RandomInputs {
             case "panel" -> panel(in);
             case "lid" -> maybe(in.length("diameter", size(6, 40)), "pressure", Units.PSI, between(1, 80));
             case "triangle" -> in.length("run", size(4, 120)).length("rise", size(4, 90));
-            case "rule" -> in.length("step", step()).length("reading", step() * between(3, 150));
+            case "rule" -> rule(in);
             case "stack" -> in.length("layers", sizes(between(1, 7), 0.05, 1));
             case "sector" -> sector(in);
             case "nest" -> nest(in);
-            default -> throw new AssertionError("no inputs for " + kind);
+            default -> new WorkInputs(random, this).draw(in, kind);
         }
         return in;
     }
@@ -76,16 +76,16 @@ final class RandomInputs {
         }
     }
 
-    private int between(int low, int high) {
+    int between(int low, int high) {
         return low + random.nextInt(high - low + 1);
     }
 
     /** Inches between two sizes, on a grid as a shop would have it; the same in millimeters in a metric draw. */
-    private double size(double low, double high) {
+    double size(double low, double high) {
         return grid((low + random.nextDouble() * (high - low)) * (system == UnitSystem.US ? 1 : 25));
     }
 
-    private double grid(double v) {
+    double grid(double v) {
         double step = system == UnitSystem.US ? Math.abs(v) < 1 ? 1.0 / 32 : 1.0 / 16 : 0.5;
         double on = Math.round(v / step) * step;
         return on == 0 ? Math.copySign(step, v) : on;
@@ -97,6 +97,17 @@ final class RandomInputs {
 
     private double step() {
         return system == UnitSystem.US ? new double[] {0.125, 0.0625, 0.03125}[random.nextInt(3)] : 1;
+    }
+
+    private void rule(Inputs in) {
+        double step = step();
+        int lines = between(3, 150);
+        in.length("step", step).length("reading", step * (lines + 0.3));
+        if (random.nextBoolean()) {
+            in.length("line", step * lines);
+        } else {
+            in.length("reading", step * lines);
+        }
     }
 
     private void maybe(Inputs in, String name, Unit unit, double amount) {

@@ -23,6 +23,7 @@ final class Samples {
         flats(s);
         tanks(s);
         shapes(s);
+        WorkSamples.add(s);
         return s;
     }
 
