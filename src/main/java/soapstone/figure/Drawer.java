@@ -15,6 +15,11 @@ interface Drawer {
     /** Whether the amounts make a part at all; called with finite amounts of the right dimension. */
     boolean canDraw(Values values);
 
+    /** Whether an argument's text may stand in the drawing; one that does not only shapes it. */
+    default boolean prints(String argument) {
+        return true;
+    }
+
     String title(Brief brief);
 
     /** Says all that the drawing prints. */

@@ -52,6 +52,7 @@ final class EnglishWords {
         tanks(w);
         shapes(w);
         w.putAll(BlankWords.ALL);
+        EnglishWorkWords.put(w);
         return Collections.unmodifiableMap(w);
     }
 
@@ -203,6 +204,8 @@ final class EnglishWords {
         w.put("triangle.run", "Run");
         w.put("triangle.rise", "Rise");
         w.put("rule.title", "Rule");
+        w.put("rule.title.yours", "Rule, with the line of your answer from below");
+        w.put("rule.yours", "yours: {0}");
         w.put("rule.is", "A piece of a rule, with an arrow at a reading.");
         w.put("rule.reading", "Reading");
         w.put("stack.title", "Stack of layers");

@@ -53,7 +53,34 @@ public final class FigureKinds {
         d.put("elbow", new Elbow());
         d.put("square-to-round", new SquareToRound());
         d.put("cone-and-flat", new ConeAndFlat());
+        work(d);
         return Collections.unmodifiableMap(d);
+    }
+
+    /** Vessels, welds, loads and rows as work is done on them, and whole jobs. */
+    private static void work(Map<String, Drawer> d) {
+        d.put("water-column", new WaterColumn());
+        d.put("receiver", new Receiver());
+        d.put("baffle-plate", new BafflePlate());
+        d.put("compartments", SpacedRow.compartments());
+        d.put("filling-tank", new FillingTank());
+        d.put("fillet-weld", new FilletWeld());
+        d.put("stitch-row", new StitchRow());
+        d.put("torch-run", new TorchRun());
+        d.put("trailer", new Trailer());
+        d.put("loaded-skid", new LoadedSkid());
+        d.put("sling", new Sling());
+        d.put("load-bar", ShareBar.loads());
+        d.put("order-bar", ShareBar.order());
+        d.put("price-bar", ShareBar.price());
+        d.put("post-row", SpacedRow.posts());
+        d.put("cut-bar", new CutBar());
+        d.put("butted-bars", new ButtedBars());
+        d.put("round-tube", new RoundTube());
+        d.put("drill", new Drill());
+        d.put("area-grid", new AreaGrid());
+        d.put("hauling-tank", Joined.haulingTank());
+        d.put("ramp-guard", Joined.rampGuard());
     }
 
     private static Map<String, FigureKind> describe() {
@@ -124,8 +151,8 @@ public final class FigureKinds {
     }
 
     private static Optional<Figure> figure(Pair pair, Drawer drawer, String id, Words words) {
-        Values right = new Values(pair.right());
-        Values yours = pair.yours() == null ? null : new Values(pair.yours());
+        Values right = new Values(pair.right()).printing(drawer::prints);
+        Values yours = pair.yours() == null ? null : new Values(pair.yours()).printing(drawer::prints);
         Brief brief = new Brief(right, yours, words, WIDE);
         String title = drawer.title(brief);
         Telling telling = new Telling(words);

@@ -16,22 +16,50 @@ final class Rule implements Drawer {
 
     @Override
     public List<FigureArgument> arguments() {
-        return List.of(FigureArgument.length("reading"), FigureArgument.length("step"));
+        return List.of(FigureArgument.length("reading"), FigureArgument.length("step"), FigureArgument.length("line").maybe());
+    }
+
+    @Override
+    public boolean asCut() {
+        return true;
+    }
+
+    /** The line of the rule that is cut to; the drawing that asks for it does not show it. */
+    @Override
+    public boolean prints(String argument) {
+        return !argument.equals("line");
     }
 
     @Override
     public boolean canDraw(Values v) {
-        return v.at("reading") >= 0 && v.at("step") > 0 && v.at("reading") < 1e6;
+        return v.at("reading") >= 0 && v.at("step") > 0 && v.at("reading") < 1e6 && (!v.has("line") || v.at("line") >= 0);
     }
 
     @Override
     public String title(Brief brief) {
-        return brief.say("rule.title");
+        return brief.say(brief.isAsCut() ? "rule.title.yours" : "rule.title");
     }
 
     @Override
     public void tell(Brief brief, Telling t) {
         t.say("rule.is").value(brief.right(), "reading", "rule.reading");
+        notes(brief).forEach(n -> t.sentence(n.spoken() + "."));
+    }
+
+    /** What the answer has wrong: the line that it cuts to, or what it reads. */
+    private static String wrong(Brief brief) {
+        return brief.differs("line") ? "line" : brief.differs("reading") ? "reading" : "";
+    }
+
+    @Override
+    public List<Label> notes(Brief brief) {
+        String wrong = wrong(brief);
+        if (wrong.isEmpty()) {
+            return List.of();
+        }
+        double yours = brief.yours().at(wrong);
+        return List.of(Label.text(brief.say("rule.yours", brief.size(yours))),
+                Label.text(NamedDrawer.lengthMiss(brief, yours - brief.right().at(wrong))));
     }
 
     @Override
@@ -46,6 +74,24 @@ final class Rule implements Drawer {
         body(sheet, scale, room);
         lines(sheet, scale, v, step);
         arrow(sheet, scale, v);
+        if (!wrong(brief).isEmpty()) {
+            yours(brief, sheet, scale);
+        }
+    }
+
+    /** The answer's line from below, and the way from it to the right one; nothing where it is off this piece of the rule. */
+    private static void yours(Brief brief, Sheet sheet, Scale s) {
+        double own = s.x(brief.yours().at(wrong(brief)));
+        double right = s.x(brief.right().at(wrong(brief)));
+        double end = s.x(s.end);
+        if (own >= 0 && own <= end) {
+            sheet.path(Pen.PHANTOM, Path.line(own, BODY - 4, own, BODY + 24), "yours-line");
+        }
+        double from = Math.max(0, Math.min(own, right));
+        double to = Math.min(end, Math.max(own, right));
+        if (to - from >= 1.5) {
+            Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(from, BODY, to, BODY + 14));
+        }
     }
 
     /** The piece of the rule that is seen, in base units, and SVG units for one of them. */

@@ -1,6 +1,9 @@
 package soapstone.figure;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import soapstone.quantity.Dimension;
 import soapstone.quantity.UnitSystem;
 
@@ -8,6 +11,9 @@ import soapstone.quantity.UnitSystem;
 final class Values {
 
     private static final int MOST_OF_A_COUNT = 100_000;
+    private static final double MOST = 1e9;
+    /** A thousand liters are as many cubic millimeters as a thousand kilometers are millimeters. */
+    private static final double MOST_VOLUME = 1e15;
 
     private final FigureInput input;
     private final Tabulated tabulated;
@@ -24,6 +30,28 @@ final class Values {
     /** The same values with long texts set apart. */
     Values with(Tabulated apart) {
         return new Values(input, apart);
+    }
+
+    /** The same values without texts and letters of those that a drawing does not print. */
+    Values printing(Predicate<String> printed) {
+        Map<String, FigureValue> own = new LinkedHashMap<>(input.values());
+        own.replaceAll((name, v) -> printed.test(name) ? v : new FigureValue(v.amounts(), v.unit(), null, null));
+        return new Values(new FigureInput(input.kind(), own, input.system()), tabulated);
+    }
+
+    /**
+     * The same values under the names of a part of the whole.
+     *
+     * @param names this one's names by those of the part; others are left out
+     */
+    Values renamed(Map<String, String> names) {
+        Map<String, FigureValue> own = new LinkedHashMap<>();
+        names.forEach((theirs, ours) -> {
+            if (has(ours)) {
+                own.put(theirs, input.values().get(ours));
+            }
+        });
+        return new Values(new FigureInput(input.kind(), own, input.system()), tabulated);
     }
 
     /** The printed texts of all single values that are not asked. */
@@ -55,7 +83,7 @@ final class Values {
             return false;
         }
         for (double d : all(argument.name())) {
-            if (!Double.isFinite(d) || Math.abs(d) > 1e9) {
+            if (!Double.isFinite(d) || Math.abs(d) > (argument.dimension().equals(Dimension.VOLUME) ? MOST_VOLUME : MOST)) {
                 return false;
             }
         }

@@ -40,11 +40,12 @@ final class RandomInputs {
             case "panel" -> panel(in);
             case "lid" -> maybe(in.length("diameter", size(6, 40)), "pressure", Units.PSI, between(1, 80));
             case "triangle" -> in.length("run", size(4, 120)).length("rise", size(4, 90));
-            case "rule" -> in.length("step", step()).length("reading", step() * between(3, 150));
+            case "rule" -> rule(in);
             case "stack" -> in.length("layers", sizes(between(1, 7), 0.05, 1));
             case "sector" -> sector(in);
             case "nest" -> nest(in);
-            default -> new RandomBlanks(this).draw(in, kind);
+            case "pan", "notched-edge", "lid-over-box", "rolled-pipe", "elbow", "square-to-round", "cone-and-flat" -> new RandomBlanks(this).draw(in, kind);
+            default -> new WorkInputs(random, this).draw(in, kind);
         }
         return in;
     }
@@ -105,6 +106,17 @@ final class RandomInputs {
 
     private double step() {
         return system == UnitSystem.US ? new double[] {0.125, 0.0625, 0.03125}[random.nextInt(3)] : 1;
+    }
+
+    private void rule(Inputs in) {
+        double step = step();
+        int lines = between(3, 150);
+        in.length("step", step).length("reading", step * (lines + 0.3));
+        if (random.nextBoolean()) {
+            in.length("line", step * lines);
+        } else {
+            in.length("reading", step * lines);
+        }
     }
 
     private void maybe(Inputs in, String name, Unit unit, double amount) {

@@ -26,6 +26,7 @@ final class Samples {
         tanks(s);
         shapes(s);
         BlankSamples.add(s);
+        WorkSamples.add(s);
         return s;
     }
 
