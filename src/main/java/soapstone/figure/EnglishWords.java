@@ -28,10 +28,6 @@ final class EnglishWords {
         w.put("miss.short", "{0} short");
         w.put("miss.long", "{0} too long");
         w.put("miss.off", "{0} off");
-        w.put("miss.much", "{0} too much");
-        w.put("miss.little", "{0} too little");
-        w.put("miss.deep", "{0} too deep");
-        w.put("miss.shallow", "{0} not deep enough");
         w.put("length", "Length");
         w.put("width", "Width");
         w.put("height", "Height");
@@ -42,8 +38,7 @@ final class EnglishWords {
         w.put("miss.wide", "{0} too wide");
         rows(w);
         folds(w);
-        bend(w);
-        brake(w);
+        EnglishPlateWords.put(w);
         w.put("miss.low", "{0} too low");
         w.put("miss.high", "{0} too high");
         w.put("level", "Level, from the bottom");
@@ -133,43 +128,6 @@ final class EnglishWords {
         w.put("flat.pattern", "flat pattern");
         w.put("folded-and-flat.title", "Folded part and its flat pattern");
         w.put("folded-and-flat.title.yours", "Folded part and flat pattern as your answer makes them, over the right ones");
-    }
-
-    private static void bend(Map<String, String> w) {
-        w.put("bend.title", "One bend in section");
-        w.put("bend.title.yours", "The bend by your answer, over the right one");
-        w.put("bend.is", "One bend of a sheet in section, with the outside faces carried on to the corner point.");
-        w.put("bend.is.allowance", "Below it the metal of the bend laid flat.");
-        w.put("bend.is.deduction", "Below it two setbacks laid flat: the metal of the bend covers all but the deduction.");
-        w.put("bend.angle", "Angle turned through");
-        w.put("bend.k", "K, where the neutral line lies");
-        w.put("bend.setback", "Setback, from the start of the bend to where its leg is measured to");
-        w.put("bend.allowance", "Metal in the bend");
-        w.put("bend.deduction", "Deduction");
-        w.put("bend.first", "First leg, to the corner point");
-        w.put("bend.second", "Second leg, to the corner point");
-        w.put("bend.neutral", "neutral line");
-        w.put("bend.neutral.at", "neutral line, K");
-        w.put("bend.flat.allowance", "the bend laid flat");
-        w.put("bend.flat.deduction", "two setbacks laid flat");
-    }
-
-    private static void brake(Map<String, String> w) {
-        w.put("brake-die.title", "Bend in the die of a press brake");
-        w.put("brake-die.title.yours", "The die by your answer, over the right one");
-        w.put("brake.is", "A square bend in section between punch and vee die. The sheet rests on both shoulders of the die.");
-        w.put("brake.opening", "Die opening");
-        w.put("brake.flange", "shortest flange");
-        w.put("brake.flange.least", "Shortest flange that rests on both shoulders");
-        w.put("brake.punch", "punch");
-        w.put("brake.die", "die");
-        w.put("brake-force.title", "Force on a long bend");
-        w.put("brake-force.front", "Beside it the tools from the front, to another scale, with the force spread over the bend line.");
-        w.put("brake-force.length", "Length of the bend line");
-        w.put("brake-force.force", "Force for the whole bend");
-        w.put("brake-force.rating", "Rating of the machine");
-        w.put("brake-force.section", "section");
-        w.put("brake-force.from.front", "from the front, to another scale");
     }
 
     private static void tanks(Map<String, String> w) {

@@ -40,11 +40,16 @@ public final class FigureKinds {
         d.put("tub", Elevation.tub());
         d.put("baffle-tank", EvenGaps.baffles());
         d.put("panel", new Panel());
+        d.put("floor-panel", new FloorPanel());
         d.put("lid", new Lid());
         d.put("triangle", new Triangle());
+        d.put("skew-frame", new SkewFrame());
         d.put("rule", new Rule());
         d.put("stack", new Stack());
         d.put("sector", new Sector());
+        d.put("sheet-edge", new SheetEdge());
+        d.put("plate", new Plate());
+        d.put("ring", new Ring());
         d.put("nest", new Nest());
         d.put("pan", new Pan());
         d.put("notched-edge", new NotchedEdge());

@@ -34,6 +34,12 @@ final class Sizes {
                 : plain(base, HUNDRED) + "\u00A0" + Units.MILLIMETER.symbol();
     }
 
+    /** A thickness as gauge tables print it: ten-thousandths of an inch, thousandths of a millimeter; with its unit. */
+    static String finest(double base, UnitSystem system) {
+        return system == UnitSystem.US ? plain(base, 10 * THOUSAND) + "\u00A0" + Units.INCH.symbol()
+                : plain(base, THOUSAND) + "\u00A0" + Units.MILLIMETER.symbol();
+    }
+
     static String degrees(double degrees) {
         return plain(degrees, 10) + "°";
     }

@@ -15,7 +15,7 @@ class MeasuredDrawingTest {
     private static final int PARTS = 60;
 
     /** Draws parts of a kind and gives the amounts and each layout to a check. */
-    private static void eachLayout(String kind, boolean asCut, BiConsumer<Inputs[], DrawnSvg> check) {
+    static void eachLayout(String kind, boolean asCut, BiConsumer<Inputs[], DrawnSvg> check) {
         for (int seed = 0; seed < PARTS; seed++) {
             RandomInputs random = new RandomInputs(seed);
             Inputs right = random.draw(kind);
@@ -27,7 +27,7 @@ class MeasuredDrawingTest {
         }
     }
 
-    private static double one(Inputs in, String name) {
+    static double one(Inputs in, String name) {
         return in.amounts(name)[0];
     }
 
@@ -219,76 +219,6 @@ class MeasuredDrawingTest {
         for (String svg : List.of(f.wide(), f.narrow())) {
             Box section = DrawnSvg.read(svg).paths("section-outline").get(0);
             assertThat(section.height() / section.width()).isCloseTo(2.25 / 4, Offset.offset(1 / section.width()));
-        }
-    }
-
-    /** The neutral line of a bend lies K thicknesses inside the metal; its corner is a setback from where the bend begins. */
-    @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void neutralLineAndMetalOfABend(boolean asCut) {
-        eachLayout("bend", asCut, (in, drawn) -> {
-            double outside = drawn.paths("outside").get(0).bottom();
-            double scale = (outside - drawn.paths("inside").get(0).bottom()) / one(in[0], "thickness");
-            if (in[0].amounts("k").length > 0) {
-                double depth = drawn.paths("neutral").get(0).bottom() - drawn.paths("inside").get(0).bottom();
-                assertThat(depth).isCloseTo(one(in[0], "k") * one(in[0], "thickness") * scale, PIXEL);
-            }
-            if (in[0].amounts("allowance").length > 0) {
-                assertThat(drawn.rectangle("flat").width()).isCloseTo(one(in[0], "allowance") * scale, Offset.offset(0.04 * drawn.rectangle("flat").width() + 1));
-            }
-            if (in[0].amounts("deduction").length > 0) {
-                Box left = drawn.paths("deduction").get(0);
-                assertThat(left.width() / drawn.rectangle("flat").width())
-                        .isCloseTo(one(in[0], "deduction") / (2 * one(in[0], "setback") - one(in[0], "deduction")), Offset.offset(0.05));
-            }
-        });
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {0.1, 0.2, 0.3, 0.45})
-    void startOfAnAnswersBend(double setback) {
-        Inputs in = Inputs.of("bend").length("thickness", 0.1).length("radius", 0.2).angle("angle", 90).length("setback", 0.3);
-        Figure f = FigureKinds.draw(in.build(), in.copy().length("setback", setback).build(), "f").orElseThrow();
-        for (String svg : List.of(f.wide(), f.narrow())) {
-            DrawnSvg drawn = DrawnSvg.read(svg);
-            Box outside = drawn.paths("outside").get(0);
-            double scale = (outside.bottom() - drawn.paths("inside").get(0).bottom()) / 0.1;
-            double corner = outside.right();
-            if (setback != 0.3) {
-                assertThat(corner - drawn.paths("yours-start").get(0).left()).isCloseTo(setback * scale, Offset.offset(2.0));
-            }
-        }
-    }
-
-    /** The sheet lies on the shoulders of the die: measured from its outside corner, both faces touch the same circles. */
-    @ParameterizedTest
-    @ValueSource(strings = {"brake-die", "brake-force"})
-    void openingAndSheetOfADie(String kind) {
-        eachLayout(kind, false, (in, drawn) -> {
-            Box die = drawn.paths("die").get(0);
-            Box sheet = drawn.paths("sheet").get(0);
-            double middle = (die.left() + die.right()) / 2;
-            double depth = one(in[0], "opening") / 2 + BrakeTools.SHOULDER * one(in[0], "opening") * 0.01;
-            double outer = one(in[0], "radius") + one(in[0], "thickness");
-            double scale = (sheet.bottom() - die.top()) / (depth - outer * (Math.sqrt(2) - 1));
-            BrakeTools tools = new BrakeTools(one(in[0], "opening") * scale);
-            assertThat(die.width() / 2).isCloseTo(tools.side(), Offset.offset(2.0));
-            assertThat(die.height()).isCloseTo(tools.bottom(), Offset.offset(2.0));
-            assertThat(drawn.paths("punch").get(0).left() + drawn.paths("punch").get(0).right()).isCloseTo(2 * middle, PIXEL);
-        });
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {0.5, 0.75, 1.25, 2})
-    void openingOfAnAnswersDie(double opening) {
-        Inputs in = Inputs.of("brake-die").length("thickness", 0.1).length("opening", 1).length("radius", 0.15);
-        Figure f = FigureKinds.draw(in.build(), in.copy().length("opening", opening).build(), "f").orElseThrow();
-        for (String svg : List.of(f.wide(), f.narrow())) {
-            DrawnSvg drawn = DrawnSvg.read(svg);
-            Box punch = drawn.paths("punch").get(0);
-            Box yours = drawn.paths("yours-die").get(0);
-            double scale = punch.width() / 0.6;
-            assertThat(yours.height()).isCloseTo(new BrakeTools(opening * scale).veeDepth(), Offset.offset(1.5));
         }
     }
 

@@ -29,10 +29,6 @@ final class RandomInputs {
             case "folded" -> folded(in);
             case "flat-strip" -> flat(in, between(1, 6), true);
             case "folded-and-flat" -> flat(folded(in), in.amounts("turns").length, false);
-            case "bend" -> bend(in);
-            case "brake-die" -> maybe(brake(in), "flange", grid(in.amounts("opening")[0] * 0.6875));
-            case "brake-force" -> maybe(brake(in).length("length", size(20, 120)).put("force", Units.POUND_FORCE, between(1, 400) * 500),
-                    "rating", Units.POUND_FORCE, between(40, 230) * 2000);
             case "box-tank" -> level(in.length("length", size(12, 120)).length("width", size(8, 60)), "height", size(8, 60));
             case "lying-drum" -> level(in.length("length", size(12, 240)), "diameter", size(10, 60));
             case "upright-drum" -> level(in.length("diameter", size(10, 60)), "height", size(10, 60));
@@ -45,6 +41,7 @@ final class RandomInputs {
             case "sector" -> sector(in);
             case "nest" -> nest(in);
             case "pan", "notched-edge", "lid-over-box", "rolled-pipe", "elbow", "square-to-round", "cone-and-flat" -> new RandomBlanks(this).draw(in, kind);
+            case "bend", "brake-die", "brake-force", "skew-frame", "floor-panel", "sheet-edge", "plate", "ring" -> new RandomPlates(this).draw(in, kind);
             default -> new WorkInputs(random, this).draw(in, kind);
         }
         return in;
@@ -79,6 +76,14 @@ final class RandomInputs {
                 in.texts(a.name());
             }
         }
+    }
+
+    boolean coin() {
+        return random.nextBoolean();
+    }
+
+    double share() {
+        return random.nextDouble();
     }
 
     int between(int low, int high) {
@@ -119,15 +124,9 @@ final class RandomInputs {
         }
     }
 
-    private void maybe(Inputs in, String name, Unit unit, double amount) {
+    void maybe(Inputs in, String name, Unit unit, double amount) {
         if (random.nextBoolean()) {
             in.put(name, unit, amount);
-        }
-    }
-
-    private void maybe(Inputs in, String name, double length) {
-        if (random.nextBoolean()) {
-            in.length(name, length);
         }
     }
 
@@ -185,34 +184,6 @@ final class RandomInputs {
             turns[i] = (square ? 90 : between(6, 28) * 5) * (random.nextInt(3) == 0 ? -1 : 1);
         }
         return in.length("thickness", size(0.03, 0.25)).length("radius", size(0.03, 0.3)).length("legs", legs).angle("turns", turns);
-    }
-
-    private void bend(Inputs in) {
-        double thickness = size(0.05, 0.2);
-        double radius = grid(thickness * (0.8 + 2.2 * random.nextDouble()));
-        double angle = between(6, 30) * 5;
-        double setback = StrictMath.tan(Math.toRadians(angle / 2)) * (radius + thickness);
-        in.length("thickness", thickness).length("radius", radius).angle("angle", angle);
-        maybe(in, "k", Units.ONE, between(30, 50) / 100.0);
-        double allowance = Math.toRadians(angle) * (radius + 0.4 * thickness);
-        int what = between(0, 3);
-        if (what == 0) {
-            in.length("allowance", allowance);
-        } else if (what < 3) {
-            in.length("setback", setback);
-            if (what == 2) {
-                in.length("deduction", 2 * setback - allowance);
-            }
-        }
-        if (random.nextBoolean()) {
-            in.length("first", setback + size(0.5, 2)).length("second", setback + size(0.1, 4));
-        }
-    }
-
-    private Inputs brake(Inputs in) {
-        double thickness = size(0.04, 0.4);
-        double opening = grid(thickness * between(6, 12));
-        return in.length("thickness", thickness).length("opening", opening).length("radius", grid(opening * 0.156));
     }
 
     private void flat(Inputs in, int bends, boolean zones) {

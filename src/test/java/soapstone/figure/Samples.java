@@ -21,8 +21,7 @@ final class Samples {
         boltCircles(s);
         folds(s);
         flats(s);
-        bends(s);
-        brakes(s);
+        s.addAll(PlateSamples.all());
         tanks(s);
         shapes(s);
         BlankSamples.add(s);
@@ -114,42 +113,6 @@ final class Samples {
                 .length("width", 7.9375).length("bends", 1.40625, 5.21875, 7.28125);
         s.add(new Sample("folded-and-flat", both.copy().ask("width", "b").ask("bends", "c").build(), null));
         s.add(new Sample("folded-and-flat-as-cut", both.build(), both.copy().length("legs", 1.5, 4, 2.25, 1.3125).length("width", 8.5).build()));
-    }
-
-    private static void bends(List<Sample> s) {
-        Inputs b = Inputs.of("bend").length("thickness", 0.0747).texts("thickness", "0.0747").length("radius", 0.125).angle("angle", 90)
-                .number("k", 0.42);
-        Inputs allowance = b.copy().length("allowance", 0.2456).texts("allowance", "0.246");
-        s.add(new Sample("bend", allowance.copy().ask("allowance", "a").build(), null));
-        s.add(new Sample("bend-as-cut", allowance.build(), allowance.copy().length("allowance", 0.3137).texts("allowance", "0.314").build()));
-        Inputs closed = b.copy().angle("angle", 135).length("setback", 0.4821).texts("setback", "0.482");
-        s.add(new Sample("bend-setback", closed.copy().length("first", 2).length("second", 2).ask("setback", "a").build(), null));
-        s.add(new Sample("bend-setback-as-cut", closed.build(), closed.copy().length("setback", 0.1997).texts("setback", "0.200").build()));
-        Inputs deduction = b.copy().length("setback", 0.1997).texts("setback", "0.200").length("deduction", 0.1538).texts("deduction", "0.154");
-        s.add(new Sample("bend-deduction", deduction.copy().texts("setback").ask("deduction", "a").build(), null));
-        s.add(new Sample("bend-deduction-as-cut", deduction.build(), deduction.copy().length("deduction", 0.2456).texts("deduction", "0.246").build()));
-        s.add(new Sample("bend-deduction-wild", deduction.build(), deduction.copy().length("deduction", 0.645).texts("deduction", "0.645").build()));
-        Inputs strip = Inputs.of("bend", UnitSystem.METRIC).length("thickness", 3).length("radius", 4).angle("angle", 60).number("k", 0.38)
-                .length("first", 52.4).length("second", 71.08).texts("second", "71.08");
-        s.add(new Sample("bend-k", strip.copy().ask("k", "a").build(), null));
-        s.add(new Sample("bend-k-as-cut", strip.build(), strip.copy().number("k", 0.76).build()));
-        s.add(new Sample("bend-open", b.copy().angle("angle", 30).length("allowance", 0.09).texts("allowance", "0.090").build(), null));
-    }
-
-    private static void brakes(List<Sample> s) {
-        Inputs die = Inputs.of("brake-die").length("thickness", 0.1196).texts("thickness", "0.1196").length("opening", 1).length("radius", 0.156)
-                .length("flange", 0.6875);
-        s.add(new Sample("brake-die", die.copy().texts("radius").texts("flange").ask("opening", "b").build(), null));
-        s.add(new Sample("brake-die-told", die.build(), null));
-        s.add(new Sample("brake-die-as-cut", die.build(), die.copy().length("opening", 0.75).length("flange", 0.516).build()));
-        s.add(new Sample("brake-die-wider", die.build(), die.copy().length("opening", 1.5).build()));
-        s.add(new Sample("brake-die-wild", die.build(), die.copy().length("opening", 30).length("flange", 20).build()));
-        Inputs force = Inputs.of("brake-force", UnitSystem.METRIC).length("thickness", 4).length("opening", 32).length("radius", 5)
-                .texts("radius").length("length", 2500).put("force", Units.NEWTONS, 660_000).put("rating", Units.NEWTONS, 1_250_000).texts("rating", "1250 kN");
-        s.add(new Sample("brake-force", force.copy().ask("force", "a").build(), null));
-        Inputs us = Inputs.of("brake-force").style(Inputs.Style.UNIT).length("thickness", 0.125).length("opening", 1).length("radius", 0.156).length("length", 96)
-                .put("force", Units.POUND_FORCE, 143750).texts("force", "72 ton");
-        s.add(new Sample("brake-force-told", us.build(), null));
     }
 
     private static void tanks(List<Sample> s) {
