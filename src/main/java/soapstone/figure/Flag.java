@@ -22,10 +22,10 @@ final class Flag {
     private final Sheet sheet;
     private final Box page;
 
-    /** @param width of the page that the flags have to stay on */
+    /** @param width of the page that the flags have to stay on; downwards it grows by what a flag is higher than lettering */
     Flag(Sheet sheet, int width) {
         this.sheet = sheet;
-        this.page = new Box(1, 1, width - 1, sheet.bounds().bottom());
+        this.page = new Box(1, 1, width - 1, sheet.bounds().bottom() + HALF_HEIGHT);
     }
 
     /** Where a flag stands: its center, and for one further off, where its line ends at the lettering. */
