@@ -326,10 +326,12 @@ final class ModelReader {
             Map<String, Value> with = new LinkedHashMap<>();
             Map<String, String> asked = new LinkedHashMap<>();
             Map<String, Integer> named = new LinkedHashMap<>();
+            Map<String, String> texts = new LinkedHashMap<>();
             for (String key : m.keys()) {
                 if (!key.equals("kind")) {
                     m.text(key).ifPresent(t -> literals.expression(t).ifPresent(n -> {
                         builder.value(n, (at, found, fits) -> issues.add("expression", t.at(at), found, fits)).ifPresent(v -> with.put(key, v));
+                        texts.put(key, t.value());
                         if (n instanceof Node.Name name && slots.containsKey(name.name())) {
                             named.put(key, slots.get(name.name()));
                             asks.stream().filter(a -> a.name().equals(name.name())).findFirst().ifPresent(a -> asked.put(key, a.letter()));
@@ -337,7 +339,7 @@ final class ModelReader {
                     }));
                 }
             }
-            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked, named));
+            return m.need("kind").map(k -> new Model.FigurePlan(k.value(), with, asked, named, texts));
         });
     }
 }

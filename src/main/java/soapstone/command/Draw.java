@@ -70,7 +70,7 @@ final class Draw implements Callable<Integer> {
     }
 
     private void writeFigure(Variant variant) {
-        Drawings drawings = new Drawings();
+        Drawings drawings = Drawings.in("en");
         Figure drawn = (key ? drawings.told(variant.model(), variant.right()) : drawings.asked(variant))
                 .orElseThrow(() -> Refusal.failed("The exercise '" + variant.exercise().id() + "' has no drawing."));
         try {

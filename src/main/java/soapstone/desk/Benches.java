@@ -41,10 +41,13 @@ final class Benches {
 
     private final Library library;
     private final Links links;
+    private final String language;
 
-    Benches(Library library, Links links) {
+    /** @param language of the words in drawings */
+    Benches(Library library, Links links, String language) {
         this.library = library;
         this.links = links;
+        this.language = language;
     }
 
     /** A number to be put in: where it goes, and what may stand there. */
@@ -77,9 +80,9 @@ final class Benches {
             long known = program.runKnown(filled.frame, filled.known);
             if (model.asks().stream().allMatch(a -> (known & 1L << a.slot()) != 0 && Answers.isDefined(a, filled.frame))) {
                 model.asks().forEach(a -> results.add(result(model, filled.frame, a)));
-                worked = new Lines(library, model).right(filled.frame);
+                figure = Drawings.in(language).told(model, filled.frame);
+                worked = new Lines(library, model).pointingAt(figure).right(filled.frame);
                 heed(model, filled.frame, known, limits);
-                figure = new Drawings().told(model, filled.frame);
             } else {
                 limits.add(Message.of("bench.no-result", filled.frame.problem() == null ? "" : filled.frame.problem()));
             }

@@ -45,16 +45,27 @@ public final class EngineDesk implements Desk {
     private static final long FRONT_SEED = 7;
 
     private final Supplier<Library> current;
+    private final String language;
     private final MarksDesk marks;
     private final WorkDesk work;
     private final ShopDesk shop;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
+        this(current, "en");
+    }
+
+    private EngineDesk(Supplier<Library> current, String language) {
         this.current = current;
-        this.marks = new EngineMarksDesk(current);
-        this.work = new EngineWorkDesk(current);
-        this.shop = new EngineShopDesk(current);
+        this.language = language;
+        this.marks = new EngineMarksDesk(current, language);
+        this.work = new EngineWorkDesk(current, language);
+        this.shop = new EngineShopDesk(current, language);
+    }
+
+    @Override
+    public Desk in(String reader) {
+        return reader.equals(language) ? this : new EngineDesk(current, reader);
     }
 
     @Override
@@ -77,7 +88,7 @@ public final class EngineDesk implements Desk {
         Library library = current.get();
         Links links = new Links(library);
         Exercise start = library.bank().exercise(START).orElseGet(() -> library.bank().exercises().values().iterator().next());
-        SheetView sheet = new Sheets(library, links).asked(start, new SheetKey(FRONT_SEED, UnitSystem.US, ""));
+        SheetView sheet = new Sheets(library, links, language).asked(start, new SheetKey(FRONT_SEED, UnitSystem.US, ""));
         return new FrontView(links.exercise(start), sheet.figure(), units());
     }
 
@@ -124,22 +135,22 @@ public final class EngineDesk implements Desk {
     public Optional<SheetView> sheet(String unit, String id, SheetKey key) {
         Library library = current.get();
         Links links = new Links(library);
-        return links.find(unit, id).map(e -> library.reached().sheets().get(new Library.SheetAddress(e.id(), key),
-                address -> new Sheets(library, links).asked(e, key)));
+        return links.find(unit, id).map(e -> library.reached().sheets().get(new Library.SheetAddress(e.id(), key, language),
+                address -> new Sheets(library, links, language).asked(e, key)));
     }
 
     @Override
     public Optional<SheetView> read(String unit, String id, SheetKey key, Map<String, String> typed) {
         Library library = current.get();
         Links links = new Links(library);
-        return links.find(unit, id).map(e -> new Sheets(library, links).read(e, key, typed));
+        return links.find(unit, id).map(e -> new Sheets(library, links, language).read(e, key, typed));
     }
 
     @Override
     public Optional<SheetView> mark(String unit, String id, SheetKey key, Map<String, String> typed) {
         Library library = current.get();
         Links links = new Links(library);
-        return links.find(unit, id).map(e -> new Sheets(library, links).mark(e, key, typed));
+        return links.find(unit, id).map(e -> new Sheets(library, links, language).mark(e, key, typed));
     }
 
     @Override
@@ -167,7 +178,7 @@ public final class EngineDesk implements Desk {
     public Optional<LessonView> lesson(String id) {
         Library library = current.get();
         Links links = new Links(library);
-        return library.course().lesson(id).map(l -> new Lessons(library, links).view(l));
+        return library.course().lesson(id).map(l -> new Lessons(library, links, language).view(l));
     }
 
     @Override
@@ -187,14 +198,14 @@ public final class EngineDesk implements Desk {
     public Optional<BenchView> bench(String unit, String id, UnitSystem units, Map<String, String> typed) {
         Library library = current.get();
         Links links = new Links(library);
-        return links.find(unit, id).map(e -> new Benches(library, links).exercise(e, units, typed));
+        return links.find(unit, id).map(e -> new Benches(library, links, language).exercise(e, units, typed));
     }
 
     @Override
     public Optional<BenchView> formulaBench(String name, UnitSystem units, Map<String, String> typed) {
         Library library = current.get();
         Links links = new Links(library);
-        return new Books(library, links).find(name).map(f -> new Benches(library, links).formula(f, units, typed));
+        return new Books(library, links).find(name).map(f -> new Benches(library, links, language).formula(f, units, typed));
     }
 
     @Override

@@ -30,9 +30,17 @@ import soapstone.web.MarksDesk;
 final class EngineMarksDesk implements MarksDesk {
 
     private final Supplier<Library> current;
+    private final String language;
 
-    EngineMarksDesk(Supplier<Library> current) {
+    /** @param language of the words in drawings */
+    EngineMarksDesk(Supplier<Library> current, String language) {
         this.current = current;
+        this.language = language;
+    }
+
+    @Override
+    public MarksDesk in(String reader) {
+        return reader.equals(language) ? this : new EngineMarksDesk(current, reader);
     }
 
     @Override
@@ -70,14 +78,14 @@ final class EngineMarksDesk implements MarksDesk {
     }
 
     /** Of the lines that the slip swaps, the last one on the way to the ask: what comes before it is not what the answer shows. */
-    private static Board board(Library library, Variant variant, String ask, Variant.Outcome outcome, String name) {
+    private Board board(Library library, Variant variant, String ask, Variant.Outcome outcome, String name) {
         Model model = variant.model();
         List<Integer> slots = model.lines().stream().filter(l -> l.phase() == Line.Phase.WORKING).map(Line::slot).toList();
         int upTo = model.ask(ask) == null ? -1 : slots.indexOf(model.ask(ask).slot());
         List<WorkedLine> lines = new Lines(library, model).beside(variant.right(), outcome.theirs(), List.of(outcome.slip()), 0);
         List<WorkedLine> swapped = lines.subList(0, upTo < 0 ? lines.size() : upTo + 1).stream()
                 .filter(l -> l.yours().filter(y -> y.kind() == WorkedLine.Kind.SLIP).isPresent()).toList();
-        return new Board(swapped.subList(Math.max(0, swapped.size() - 1), swapped.size()), new Drawings().asCut(variant, outcome.theirs(), name));
+        return new Board(swapped.subList(Math.max(0, swapped.size() - 1), swapped.size()), Drawings.in(language).asCut(variant, outcome.theirs(), name));
     }
 
     @Override

@@ -19,9 +19,12 @@ import soapstone.web.ShopDesk;
 final class EngineShopDesk implements ShopDesk {
 
     private final Supplier<Library> current;
+    private final String language;
 
-    EngineShopDesk(Supplier<Library> current) {
+    /** @param language of the words in drawings */
+    EngineShopDesk(Supplier<Library> current, String language) {
         this.current = current;
+        this.language = language;
     }
 
     /** As sheets say what is set, in the order of the names; one that the bank has no more is named as it is kept. */
@@ -50,6 +53,6 @@ final class EngineShopDesk implements ShopDesk {
     public Optional<SheetView> trial(String exercise, ClassSettings settings, long seed) {
         Library library = current.get();
         return library.bank().exercise(exercise).map(e -> Drawer.draw(e, settings.units(), settings.shop(), seed)
-                .map(new Sheets(library, new Links(library), settings.decimalMark())::asked).orElseThrow(() -> new Desk.NoDraw(exercise + " has no fair draw for seed " + seed)));
+                .map(new Sheets(library, new Links(library), language, settings.decimalMark())::asked).orElseThrow(() -> new Desk.NoDraw(exercise + " has no fair draw for seed " + seed)));
     }
 }

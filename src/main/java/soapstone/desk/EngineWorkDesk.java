@@ -30,10 +30,18 @@ import soapstone.web.WorkDesk;
 final class EngineWorkDesk implements WorkDesk {
 
     private final Supplier<Library> current;
+    private final String language;
     private final SecureRandom chance = new SecureRandom();
 
-    EngineWorkDesk(Supplier<Library> current) {
+    /** @param language of the words in drawings */
+    EngineWorkDesk(Supplier<Library> current, String language) {
         this.current = current;
+        this.language = language;
+    }
+
+    @Override
+    public WorkDesk in(String reader) {
+        return reader.equals(language) ? this : new EngineWorkDesk(current, reader);
     }
 
     @Override
@@ -119,7 +127,7 @@ final class EngineWorkDesk implements WorkDesk {
             return marked;
         }
         boolean named = shows == Assignment.Shows.MISTAKE;
-        Feedback some = new Feedback(all.get().right(), all.get().asked(), named ? all.get().explanations() : List.of(), Optional.empty(), List.of(),
+        Feedback some = new Feedback(all.get().right(), all.get().asked(), named ? all.get().explanations() : List.of(), Optional.empty(), Optional.empty(), List.of(),
                 named ? all.get().readNext() : List.of());
         List<AnswerBox> boxes = marked.boxes().stream().map(b -> b.with(allowed(b.answer(), named))).toList();
         return marked.with(SheetView.Stage.MARKED, boxes, Optional.of(some));
@@ -138,8 +146,8 @@ final class EngineWorkDesk implements WorkDesk {
         return exercise.flatMap(piece.problem()::drawn);
     }
 
-    private static Sheets sheets(Library library, Piece piece) {
-        return new Sheets(library, new Links(library), piece.settings().decimalMark());
+    private Sheets sheets(Library library, Piece piece) {
+        return new Sheets(library, new Links(library), language, piece.settings().decimalMark());
     }
 
     private static Marking marking(Library library, Piece piece) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import soapstone.exercise.Exercise;
 import soapstone.lesson.Lesson;
 import soapstone.page.ExerciseLink;
+import soapstone.page.Figure;
 import soapstone.page.Html;
 import soapstone.page.LessonView;
 import soapstone.page.Reference;
@@ -19,10 +20,13 @@ final class Lessons {
 
     private final Library library;
     private final Links links;
+    private final String language;
 
-    Lessons(Library library, Links links) {
+    /** @param language of the words in drawings */
+    Lessons(Library library, Links links, String language) {
         this.library = library;
         this.links = links;
+        this.language = language;
     }
 
     LessonView view(Lesson lesson) {
@@ -77,8 +81,10 @@ final class Lessons {
     private LessonView.Example example(Lesson.Example example) {
         Exercise exercise = library.bank().exercises().get(example.exercise());
         SheetKey key = new SheetKey(example.seed(), example.system(), exercise.fingerprint());
-        Sheets sheets = new Sheets(library, links);
+        Sheets sheets = new Sheets(library, links, language);
         Variant variant = sheets.variant(exercise, key);
-        return new LessonView.Example(sheets.asked(exercise, key), new Lines(library, variant.model()).right(variant.right()));
+        String name = "told-" + Links.file(exercise) + "-" + example.seed();
+        Optional<Figure> told = Drawings.in(language).told(variant.model(), variant.right(), name);
+        return new LessonView.Example(sheets.asked(exercise, key), told, new Lines(library, variant.model()).pointingAt(told).right(variant.right()));
     }
 }

@@ -42,8 +42,8 @@ public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies,
         }
     }
 
-    /** What a link to a sheet names. */
-    record SheetAddress(String exercise, SheetKey key) {}
+    /** What a link to a sheet names, and the language of the words in its drawing. */
+    record SheetAddress(String exercise, SheetKey key, String language) {}
 
     private static final String[] BANK_FILES = {".yaml", ".csv"};
     private static final String[] LESSON_FILES = {".md", ".yaml"};

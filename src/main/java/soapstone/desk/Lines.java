@@ -11,6 +11,7 @@ import soapstone.exercise.Slip;
 import soapstone.expression.Frame;
 import soapstone.expression.Node;
 import soapstone.expression.Program;
+import soapstone.page.Figure;
 import soapstone.page.WorkedLine;
 import soapstone.variant.Shown;
 import soapstone.variant.Worked;
@@ -24,10 +25,19 @@ final class Lines {
 
     private final Model model;
     private final Worked worked;
+    private final Spoken spoken;
+    private List<String> flagged = List.of();
 
     Lines(Library library, Model model) {
         this.model = model;
         this.worked = new Worked(model, library.bodies());
+        this.spoken = new Spoken(model);
+    }
+
+    /** Lets the lines point at the flags of a drawing that stands on the same page. */
+    Lines pointingAt(Optional<Figure> figure) {
+        flagged = figure.map(Figure::flags).orElse(List.of());
+        return this;
     }
 
     /** All lines, right, without anyone's own beside them. */
@@ -55,7 +65,8 @@ final class Lines {
         for (Line line : model.lines()) {
             if (line.phase() == Line.Phase.WORKING) {
                 Program.Slot slot = model.program().slot(line.slot());
-                lines.add(new WorkedLine(Shown.text(model, line.say(), right, right), side(line.slot(), slot.value(), right), beside.of(line.slot())));
+                lines.add(new WorkedLine(Shown.text(model, line.say(), right, right), side(line.slot(), slot.value(), right), beside.of(line.slot()),
+                        spoken.flags(line.slot(), flagged)));
             }
         }
         return lines;

@@ -48,14 +48,18 @@ final class Sheets {
     private final Library library;
     private final Links links;
     private final char decimalMark;
-    private final Drawings drawings = new Drawings();
+    private final Drawings drawings;
 
-    Sheets(Library library, Links links) {
-        this(library, links, POINT);
+    Sheets(Library library, Links links, String language) {
+        this(library, links, language, POINT);
     }
 
-    /** @param decimalMark of typed answers */
-    Sheets(Library library, Links links, char decimalMark) {
+    /**
+     * @param language    of the words in drawings
+     * @param decimalMark of typed answers
+     */
+    Sheets(Library library, Links links, String language, char decimalMark) {
+        this.drawings = Drawings.in(language);
         this.library = library;
         this.links = links;
         this.decimalMark = decimalMark;
@@ -176,14 +180,19 @@ final class Sheets {
         int right = (int) marked.asks().stream().filter(m -> m.verdict().isRight() || m.verdict() == Verdict.CARRIED).count();
         Lines lines = new Lines(library, variant.model());
         if (marked.isAllRight()) {
-            return new Feedback(right, marked.asks().size(), List.of(), Optional.empty(), lines.right(variant.right()), readNext(variant, marked));
+            Optional<Figure> told = drawings.told(variant.model(), variant.right());
+            return new Feedback(right, marked.asks().size(), List.of(), Optional.empty(), told, lines.pointingAt(told).right(variant.right()),
+                    readNext(variant, marked));
         }
         PutIn putIn = putIn(variant, marked);
         Frame theirs = marked.run(putIn.right().over(putIn.slipsChange()).over(putIn.typed()));
         // The part is cut to what was typed, whatever stands behind it.
         Frame cut = marked.run(marked.typed().over(putIn.right()).over(putIn.slipsChange()));
-        return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut(variant, marked, cut),
-                lines.beside(variant.right(), theirs, putIn.slips(), putIn.typed().mask()), readNext(variant, marked));
+        Optional<AsCut> asCut = asCut(variant, marked, cut);
+        Optional<Figure> drawn = asCut.flatMap(AsCut::figure);
+        Optional<Figure> told = drawn.isPresent() ? Optional.empty() : drawings.told(variant.model(), variant.right());
+        return new Feedback(right, marked.asks().size(), explanations(variant, marked, boxes), asCut, told,
+                lines.pointingAt(drawn.or(() -> told)).beside(variant.right(), theirs, putIn.slips(), putIn.typed().mask()), readNext(variant, marked));
     }
 
     /**

@@ -42,8 +42,9 @@ public record Model(UnitSystem system, Program program, Show[] shows, Template s
      *
      * @param asked the letter of the ask, for an argument that is just an asked line
      * @param slots the slot, for an argument that is just a name: it prints as that name does
+     * @param texts each argument as the file says it
      */
-    public record FigurePlan(String kind, Map<String, Value> with, Map<String, String> asked, Map<String, Integer> slots) {}
+    public record FigurePlan(String kind, Map<String, Value> with, Map<String, String> asked, Map<String, Integer> slots, Map<String, String> texts) {}
 
     /** The names of the conventions that givens and asks follow. */
     public Set<String> conventions() {

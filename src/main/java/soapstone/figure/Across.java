@@ -93,7 +93,8 @@ final class Across {
         }
         taken.add(all);
         sheet.keep(new Box(left, y - 2, right, y + 2));
-        lines(a, b, from, y, left, right, inside);
+        double[] ends = {left, right};
+        sheet.dimension(label, () -> lines(a, b, from, y, ends, inside));
         sheet.letter(label, ink.lettering(), x, baseline, Anchor.MIDDLE);
         return true;
     }
@@ -107,10 +108,10 @@ final class Across {
         return false;
     }
 
-    private void lines(double a, double b, double from, double y, double left, double right, boolean inside) {
+    private void lines(double a, double b, double from, double y, double[] ends, boolean inside) {
         extension(a, from, y);
         extension(b, from, y);
-        sheet.line(ink.line(), left, y, right, y);
+        sheet.line(ink.line(), ends[0], y, ends[1], y);
         sheet.arrow(ink.arrow(), new Pt(a, y), inside ? 180 : 0);
         sheet.arrow(ink.arrow(), new Pt(b, y), inside ? 0 : 180);
     }

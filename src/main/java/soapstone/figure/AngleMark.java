@@ -22,6 +22,13 @@ final class AngleMark {
         if (label.isEmpty() || Math.abs(to - from) < LEAST) {
             return;
         }
+        sheet.dimension(label, () -> lines(sheet, ink, center, radius, degrees, arms));
+        letter(sheet, ink, center, radius, (from + to) / 2, label);
+    }
+
+    private static void lines(Sheet sheet, Ink ink, Pt center, double radius, double[] degrees, double arms) {
+        double from = degrees[0];
+        double to = degrees[1];
         if (arms > 0) {
             sheet.line(ink.line(), center, center.polar(arms, to));
         }
@@ -31,7 +38,6 @@ final class AngleMark {
         double lean = sign * Math.toDegrees(9 / (2 * radius));
         sheet.arrow(ink.arrow(), center.polar(radius, from), from + (inside ? -90 * sign + lean : 90 * sign - lean));
         sheet.arrow(ink.arrow(), center.polar(radius, to), to + (inside ? 90 * sign - lean : -90 * sign + lean));
-        letter(sheet, ink, center, radius, (from + to) / 2, label);
     }
 
     private static void letter(Sheet sheet, Ink ink, Pt center, double radius, double direction, Label label) {

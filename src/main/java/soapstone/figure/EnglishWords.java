@@ -14,6 +14,7 @@ final class EnglishWords {
     private static Map<String, String> all() {
         Map<String, String> w = new LinkedHashMap<>();
         w.put("tell", "{0}: {1}.");
+        w.put("flag", "{0}, flag {1}");
         w.put("asked", "asked, letter {0}");
         w.put("yours", "yours");
         w.put("yours.below", "Yours, drawn below.");

@@ -1,6 +1,5 @@
 package soapstone.figure;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +13,7 @@ public final class FigureKinds {
     private static final int NARROW = 340;
     private static final double MARGIN = 4;
     private static final double SLACK = 0.3;
+    private static final double FLAG_ROOM = 10;
     private static final double TALLEST = 2400;
     private static final int MOST_CHARACTERS = 60_000;
 
@@ -114,7 +114,7 @@ public final class FigureKinds {
      * @return the drawing; empty when the right part cannot be drawn from these amounts
      */
     public static Optional<Figure> draw(FigureInput right, FigureInput asCutOrNull, String idPrefix) {
-        return draw(right, asCutOrNull, idPrefix, Words.IN_ENGLISH);
+        return draw(right, asCutOrNull, idPrefix, Map.of());
     }
 
     /**
@@ -123,7 +123,17 @@ public final class FigureKinds {
      * @param words the words of drawings by their keys; missing ones are said in English
      */
     public static Optional<Figure> draw(FigureInput right, FigureInput asCutOrNull, String idPrefix, Map<String, String> words) {
-        return draw(right, asCutOrNull, idPrefix, new Words(words));
+        return draw(right, asCutOrNull, idPrefix, words, List.of());
+    }
+
+    /**
+     * The same with numbered flags beside some of the right part's sizes, for a text that points at them.
+     *
+     * @param flags arguments such as {@code pitch}, or one value of a list, counted from 1, such as {@code bends.2}; those that
+     *              are not lettered, or for which one of the layouts has no room, get no flag and no number
+     */
+    public static Optional<Figure> draw(FigureInput right, FigureInput asCutOrNull, String idPrefix, Map<String, String> words, List<String> flags) {
+        return draw(right, asCutOrNull, new Manner(idPrefix, new Words(words), flags));
     }
 
     /** The English words of all drawings by key, as a pattern for another language. */
@@ -131,21 +141,24 @@ public final class FigureKinds {
         return EnglishWords.ALL;
     }
 
-    private static Optional<Figure> draw(FigureInput right, FigureInput asCut, String id, Words words) {
+    /** How a drawing is made, whatever it shows. */
+    private record Manner(String id, Words words, List<String> flags) {}
+
+    private static Optional<Figure> draw(FigureInput right, FigureInput asCut, Manner how) {
         Drawer drawer = DRAWERS.get(right.kind());
         if (drawer == null || !suits(drawer, right)) {
             return Optional.empty();
         }
         if (asCut == null || !drawer.asCut()) {
-            return figure(new Pair(right, null, false), drawer, id, words);
+            return figure(new Pair(right, null, false), drawer, how);
         }
         if (asCut.kind().equals(right.kind()) && suits(drawer, asCut)) {
-            Optional<Figure> both = figure(new Pair(right, asCut, false), drawer, id, words);
+            Optional<Figure> both = figure(new Pair(right, asCut, false), drawer, how);
             if (both.isPresent()) {
                 return both;
             }
         }
-        return figure(new Pair(right, null, true), drawer, id, words);
+        return figure(new Pair(right, null, true), drawer, how);
     }
 
     private record Pair(FigureInput right, FigureInput yours, boolean impossible) {}
@@ -155,35 +168,65 @@ public final class FigureKinds {
         return values.suits(drawer.arguments()) && drawer.canDraw(values);
     }
 
-    private static Optional<Figure> figure(Pair pair, Drawer drawer, String id, Words words) {
+    private static Optional<Figure> figure(Pair pair, Drawer drawer, Manner how) {
         Values right = new Values(pair.right()).printing(drawer::prints);
-        Values yours = pair.yours() == null ? null : new Values(pair.yours()).printing(drawer::prints);
-        Brief brief = new Brief(right, yours, words, WIDE);
-        String title = drawer.title(brief);
-        Telling telling = new Telling(words);
-        drawer.tell(brief, telling);
-        List<Label> extra = new ArrayList<>();
-        if (pair.impossible()) {
-            telling.say("cannot.draw.yours");
-            extra.add(Label.text(words.say("cannot.draw.yours")));
-        }
-        Optional<String> wide = svg(brief, drawer, extra, new Text(id + "-wide", "wide", title, telling.text()));
-        Optional<String> narrow = svg(new Brief(right, yours, words, NARROW), drawer, extra,
-                new Text(id + "-narrow", "narrow", title, telling.text()));
-        return wide.flatMap(w -> narrow.map(n -> new Figure(w, n, title, telling.text())));
-    }
-
-    private record Text(String id, String layout, String title, String desc) {}
-
-    private static Optional<String> svg(Brief brief, Drawer drawer, List<Label> extra, Text text) {
-        Sheet sheet = new Layout(brief, drawer, extra).sheet();
-        Box all = sheet.bounds();
-        boolean inside = all.left() >= -SLACK && all.right() <= brief.width() + SLACK && all.bottom() < TALLEST;
-        if (!sheet.isFinite() || !all.isFinite() || !inside) {
+        Values yours = pair.yours() == null ? null : Values.ofAnswer(pair.yours()).printing(drawer::prints);
+        List<Label> extra = pair.impossible() ? List.of(Label.text(how.words().say("cannot.draw.yours"))) : List.of();
+        Brief brief = new Brief(right, yours, how.words(), WIDE);
+        Optional<Sheet> wide = sheet(brief, drawer, extra, how.flags());
+        Optional<Sheet> narrow = wide.isEmpty() ? wide : sheet(new Brief(right, yours, how.words(), NARROW), drawer, extra, how.flags());
+        if (narrow.isEmpty()) {
             return Optional.empty();
         }
-        int height = (int) Math.ceil(all.bottom() + MARGIN);
-        String svg = Svg.write(sheet, brief.width(), height, text.id(), text.layout(), text.title(), text.desc());
+        Flags flags = flag(how.flags(), wide.get(), narrow.get());
+        Telling telling = new Telling(how.words(), flags);
+        drawer.tell(brief, telling);
+        if (pair.impossible()) {
+            telling.say("cannot.draw.yours");
+        }
+        Text text = new Text(how.id(), drawer.title(brief), telling.text(), flags);
+        Optional<String> first = svg(wide.get(), WIDE, "wide", text);
+        return first.flatMap(w -> svg(narrow.get(), NARROW, "narrow", text).map(n -> new Figure(w, n, text.title(), text.desc(), flags.names())));
+    }
+
+    private record Text(String id, String title, String desc, Flags flags) {}
+
+    /** Sets the flags for which there is room on both sheets. */
+    private static Flags flag(List<String> wanted, Sheet wide, Sheet narrow) {
+        if (wanted.isEmpty()) {
+            return Flags.NONE;
+        }
+        Map<String, Flag.Spot> here = new Flag(wide, WIDE).places(wanted);
+        Map<String, Flag.Spot> there = new Flag(narrow, NARROW).places(wanted);
+        List<String> both = wanted.stream().distinct().filter(n -> here.containsKey(n) && there.containsKey(n)).toList();
+        for (int i = 0; i < both.size(); i++) {
+            new Flag(wide, WIDE).draw(both.get(i), i + 1, here.get(both.get(i)));
+            new Flag(narrow, NARROW).draw(both.get(i), i + 1, there.get(both.get(i)));
+        }
+        return new Flags(both);
+    }
+
+    /** The finished sheet, or empty when not all of it is on the page. */
+    private static Optional<Sheet> sheet(Brief brief, Drawer drawer, List<Label> extra, List<String> flags) {
+        Sheet sheet = roomFor(flags, new Layout(brief, drawer, extra).sheet());
+        Box all = sheet.bounds();
+        boolean inside = all.left() >= -SLACK && all.right() <= brief.width() + SLACK && all.bottom() < TALLEST;
+        return sheet.isFinite() && all.isFinite() && inside ? Optional.of(sheet) : Optional.empty();
+    }
+
+    /** A flag is higher than lettering: the topmost dimension needs room for it. */
+    private static Sheet roomFor(List<String> flags, Sheet sheet) {
+        if (flags.isEmpty()) {
+            return sheet;
+        }
+        Sheet lower = new Sheet();
+        lower.add(sheet, 0, FLAG_ROOM);
+        return lower;
+    }
+
+    private static Optional<String> svg(Sheet sheet, int width, String layout, Text text) {
+        int height = (int) Math.ceil(sheet.bounds().bottom() + MARGIN);
+        String svg = Svg.write(sheet, width, height, text.id() + "-" + layout, layout, text.title(), text.desc(), text.flags());
         return svg.length() <= MOST_CHARACTERS ? Optional.of(svg) : Optional.empty();
     }
 }

@@ -209,7 +209,7 @@ final class FoldView {
 
     /** The angle turned through: between the leg before, carried on, and the leg behind. */
     private static void turn(Values v, Sheet sheet, FoldLine line, Placing placing, int i) {
-        Label label = v.isAsked("turns") ? v.label("turns") : Label.text(size(v, i));
+        Label label = v.isAsked("turns") ? v.label("turns") : Label.text(size(v, i)).sized(v.label("turns", i).sizes());
         if (label.isEmpty()) {
             return;
         }

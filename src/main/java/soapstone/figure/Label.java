@@ -2,13 +2,15 @@ package soapstone.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Lettering made of runs: plain text, and letters of asked quantities that stand in a frame.
  *
- * @param runs in reading order
+ * @param runs  in reading order
+ * @param sizes the names of the sizes that it prints, such as {@code pitch} or {@code bends.2}; mostly one or none
  */
-record Label(List<Run> runs) {
+record Label(List<Run> runs, List<String> sizes) {
 
     static final Label NONE = new Label(List.of());
     /** Side of the square round a letter. */
@@ -26,6 +28,16 @@ record Label(List<Run> runs) {
 
     Label {
         runs = List.copyOf(runs);
+        sizes = List.copyOf(sizes);
+    }
+
+    Label(List<Run> runs) {
+        this(runs, List.of());
+    }
+
+    /** The same, known to print sizes of these names. */
+    Label sized(List<String> names) {
+        return isEmpty() ? this : new Label(runs, names);
     }
 
     static Label text(String text) {
@@ -53,7 +65,7 @@ record Label(List<Run> runs) {
     Label then(Label other) {
         List<Run> both = new ArrayList<>(runs);
         other.runs.forEach(r -> append(both, r));
-        return new Label(both);
+        return new Label(both, Stream.concat(sizes.stream(), other.sizes.stream()).distinct().toList());
     }
 
     Label then(String text) {

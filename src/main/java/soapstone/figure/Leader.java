@@ -41,9 +41,11 @@ final class Leader {
         if (!sheet.isFree(text)) {
             return false;
         }
-        sheet.line(ink.line(), tip, knee);
-        sheet.line(ink.line(), knee, end);
-        sheet.arrow(ink.arrow(), tip, direction + 180);
+        sheet.dimension(label, () -> {
+            sheet.line(ink.line(), tip, knee);
+            sheet.line(ink.line(), knee, end);
+            sheet.arrow(ink.arrow(), tip, direction + 180);
+        });
         sheet.keep(Box.around(knee, end).grown(1));
         sheet.letter(label, ink.lettering(), x, baseline, anchor);
         return true;

@@ -24,6 +24,11 @@ enum Lettering {
         return pen;
     }
 
+    /** Whether it says something of an answer's part. */
+    boolean isYours() {
+        return this == YOURS_TEXT || this == YOURS_NOTE || this == YOURS_NUMBER;
+    }
+
     int size() {
         return size;
     }

@@ -23,6 +23,7 @@ enum Pen {
     YOURS_ARROW("yours-arrow", "fill=\"#0B5577\" stroke=\"none\""),
     YOURS_MARK("yours-mark", thin("#0B5577", 2, "")),
     MASK("mask", "fill=\"#FFFFFF\" stroke=\"none\""),
+    FLAG("flag", "fill=\"#FFFFFF\" stroke=\"#1B2226\" stroke-width=\"1.25\""),
     FRAME("frame", thin("#1B2226", 1.25, "")),
     TEXT("text", lettering("#1B2226", 14, "400")),
     LETTER("letter", lettering("#1B2226", 14, "700")),

@@ -12,7 +12,8 @@ sealed interface Shape {
 
     Shape moved(double dx, double dy);
 
-    void write(StringBuilder out);
+    /** @param more attributes that every kind of shape can have, each with a space before it */
+    void write(StringBuilder out, String more);
 
     boolean isFinite();
 
@@ -32,8 +33,8 @@ sealed interface Shape {
         }
 
         @Override
-        public void write(StringBuilder out) {
-            path.data(out.append("<path").append(Svg.role(role)).append(" d=\""));
+        public void write(StringBuilder out, String more) {
+            path.data(out.append("<path").append(Svg.role(role)).append(more).append(" d=\""));
             out.append("\"/>\n");
         }
 
@@ -73,8 +74,8 @@ sealed interface Shape {
         }
 
         @Override
-        public void write(StringBuilder out) {
-            Svg.number(out.append("<circle").append(Svg.role(role)).append(" cx=\""), center.x());
+        public void write(StringBuilder out, String more) {
+            Svg.number(out.append("<circle").append(Svg.role(role)).append(more).append(" cx=\""), center.x());
             Svg.number(out.append("\" cy=\""), center.y());
             Svg.number(out.append("\" r=\""), radius).append("\"/>\n");
         }
@@ -110,8 +111,8 @@ sealed interface Shape {
         }
 
         @Override
-        public void write(StringBuilder out) {
-            Svg.number(out.append("<rect").append(Svg.role(role)).append(" x=\""), box.left());
+        public void write(StringBuilder out, String more) {
+            Svg.number(out.append("<rect").append(Svg.role(role)).append(more).append(" x=\""), box.left());
             Svg.number(out.append("\" y=\""), box.top());
             Svg.number(out.append("\" width=\""), box.width());
             Svg.number(out.append("\" height=\""), box.height()).append("\"/>\n");
@@ -145,8 +146,8 @@ sealed interface Shape {
         }
 
         @Override
-        public void write(StringBuilder out) {
-            Svg.number(out.append("<text x=\""), at.x());
+        public void write(StringBuilder out, String more) {
+            Svg.number(out.append("<text").append(more).append(" x=\""), at.x());
             Svg.number(out.append("\" y=\""), at.y()).append('"');
             if (anchor != Anchor.START) {
                 out.append(" text-anchor=\"").append(anchor.word()).append('"');

@@ -22,11 +22,13 @@ final class Sheet {
     private final List<Box> kept = new ArrayList<>();
     private final List<Outline> thick = new ArrayList<>();
     private final List<Piece> keptLines = new ArrayList<>();
+    private final Ties ties = new Ties();
     private Box bounds = Box.NOTHING;
 
     void draw(Shape shape) {
         Pen pen = shape.pen();
         layers.computeIfAbsent(pen, p -> new ArrayList<>()).add(shape);
+        ties.drawn(shape);
         if (pen != Pen.MASK) {
             Box b = shape.bounds();
             bounds = bounds.union(b);
@@ -66,6 +68,16 @@ final class Sheet {
         path(pen, Path.polygon(List.of(tip, back.polar(1.7, degrees + 90), back.polar(1.7, degrees - 90))));
     }
 
+    /** Draws lines that belong to what a label prints. */
+    void dimension(Label label, Runnable lines) {
+        ties.during(label.sizes(), lines);
+    }
+
+    /** What belongs to which size. */
+    Ties ties() {
+        return ties;
+    }
+
     /** Puts lettering on its mask, whether or not the place is free. */
     Box letter(Label label, Lettering lettering, double x, double baseline, Anchor anchor) {
         Box room = label.box(lettering, x, baseline, anchor);
@@ -74,7 +86,8 @@ final class Sheet {
         }
         plate(Pen.MASK, new Box(room.left() - MASK, room.top() - 1, room.right() + MASK, room.bottom() + 1), "");
         lettered.add(room);
-        runs(label, lettering, x, baseline, anchor, room);
+        ties.lettered(label, lettering, room);
+        dimension(label, () -> runs(label, lettering, x, baseline, anchor, room));
         return room;
     }
 
@@ -180,6 +193,21 @@ final class Sheet {
         return !isNear(keptLines, line, BETWEEN_LINES) && !isNearThick(line);
     }
 
+    /** No lettering, no kept place and no thick line in the box; thin lines may run through, and it may be near. */
+    boolean isFreeOfLettering(Box box) {
+        return !any(lettered, box.grown(CLEAR)) && !any(kept, box) && !isOnThick(box.grown(CLEAR));
+    }
+
+    /** Whether any line at all runs through the box. */
+    boolean isDrawnOn(Box box) {
+        return layers.values().stream().flatMap(List::stream).anyMatch(s -> s.pen() != Pen.MASK && s.pen() != Pen.WATER && s.bounds().touches(box) && crossed(s.pieces(), box));
+    }
+
+    /** Whether a short line runs clear of lettering and of thick lines. */
+    boolean isClear(Pt from, Pt to) {
+        return lettered.stream().noneMatch(Piece.of(from, to)::crosses) && !isNearThick(Piece.of(from, to));
+    }
+
     /** Keeps later lettering and lines off a dimension line. */
     void keepLine(Pt from, Pt to) {
         keptLines.add(Piece.of(from, to));
@@ -192,7 +220,8 @@ final class Sheet {
 
     /** Puts a finished sheet onto this one. */
     void add(Sheet other, double dx, double dy) {
-        other.layers.values().forEach(l -> l.forEach(s -> draw(s.moved(dx, dy))));
+        other.layers.values().forEach(l -> l.forEach(s -> ties.during(other.ties.of(s), () -> draw(s.moved(dx, dy)))));
+        ties.add(other.ties, dx, dy);
         other.lettered.forEach(b -> lettered.add(b.moved(dx, dy)));
         other.kept.forEach(b -> kept.add(b.moved(dx, dy)));
         other.keptLines.forEach(p -> keptLines.add(Piece.of(p.a().plus(dx, dy), p.b().plus(dx, dy))));

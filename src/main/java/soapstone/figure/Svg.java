@@ -1,6 +1,8 @@
 package soapstone.figure;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Writes a sheet as SVG: no style attributes, no script, nothing loaded from elsewhere. */
 final class Svg {
@@ -107,8 +109,9 @@ final class Svg {
      *
      * @param id     prefix of the ids of title and desc, one for each drawing of a page
      * @param layout {@code wide} or {@code narrow}, for the style sheet
+     * @param flags  the sizes that have a flag
      */
-    static String write(Sheet sheet, int width, int height, String id, String layout, String title, String desc) {
+    static String write(Sheet sheet, int width, int height, String id, String layout, String title, String desc, Flags flags) {
         StringBuilder out = new StringBuilder(USUAL_LENGTH);
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing drawing-").append(layout)
                 .append("\" viewBox=\"0 0 ").append(width).append(' ').append(height)
@@ -117,42 +120,35 @@ final class Svg {
         text(text(out.append("<title id=\""), id).append("-title\">"), title).append("</title>\n");
         text(text(out.append("<desc id=\""), id).append("-desc\">"), desc).append("</desc>\n");
         for (Pen pen : Pen.values()) {
-            layer(out, pen, sheet.shapes(pen));
+            layer(out, pen, sheet.shapes(pen), s -> flags.attributes(sheet.ties().of(s)));
         }
         return out.append("</svg>\n").toString();
     }
 
-    private static void layer(StringBuilder out, Pen pen, List<Shape> shapes) {
+    private static void layer(StringBuilder out, Pen pen, List<Shape> shapes, Function<Shape, String> attributes) {
         if (shapes.isEmpty()) {
             return;
         }
         out.append("<g class=\"").append(pen.styleName()).append("\" ").append(pen.attributes()).append(">\n");
-        int joined = 0;
+        List<Shape.Stroke> joined = new ArrayList<>();
         for (Shape s : shapes) {
-            if (isJoined(s)) {
-                joined++;
+            String more = attributes.apply(s);
+            if (more.isEmpty() && s instanceof Shape.Stroke stroke && stroke.role().isEmpty()) {
+                joined.add(stroke);
             } else {
-                s.write(out);
+                s.write(out, more);
             }
         }
-        if (joined > 0) {
-            join(out, shapes);
+        if (!joined.isEmpty()) {
+            join(out, joined);
         }
         out.append("</g>\n");
     }
 
     /** Lines that are nothing by themselves are written as one. */
-    private static boolean isJoined(Shape shape) {
-        return shape instanceof Shape.Stroke stroke && stroke.role().isEmpty();
-    }
-
-    private static void join(StringBuilder out, List<Shape> shapes) {
+    private static void join(StringBuilder out, List<Shape.Stroke> strokes) {
         out.append("<path d=\"");
-        for (Shape s : shapes) {
-            if (isJoined(s)) {
-                ((Shape.Stroke) s).path().data(out);
-            }
-        }
+        strokes.forEach(s -> s.path().data(out));
         out.append("\"/>\n");
     }
 

@@ -4,10 +4,12 @@ package soapstone.figure;
 final class Telling {
 
     private final Words words;
+    private final Flags flags;
     private final StringBuilder out = new StringBuilder();
 
-    Telling(Words words) {
+    Telling(Words words, Flags flags) {
         this.words = words;
+        this.flags = flags;
     }
 
     Words words() {
@@ -26,7 +28,12 @@ final class Telling {
             return this;
         }
         String what = values.isAsked(name) ? words.say("asked", label.runs().get(0).text()) : label.spoken();
-        return sentence(words.say("tell", words.say(key), what));
+        return sentence(words.say("tell", flagged(words.say(key), label), what));
+    }
+
+    /** A name or value, and behind it the number of its flag. */
+    private String flagged(String what, Label label) {
+        return flags.of(label.sizes()).stream().findFirst().map(n -> words.say("flag", what, n)).orElse(what);
     }
 
     /** Says a list of values the same way. */
@@ -37,7 +44,7 @@ final class Telling {
         StringBuilder list = new StringBuilder();
         for (int i = 0; i < values.all(name).length; i++) {
             String one = values.label(name, i).spoken();
-            list.append(list.length() == 0 || one.isEmpty() ? "" : "; ").append(one);
+            list.append(list.length() == 0 || one.isEmpty() ? "" : "; ").append(one.isEmpty() ? one : flagged(one, values.label(name, i)));
         }
         return list.length() == 0 ? this : sentence(words.say("tell", words.say(key), list));
     }

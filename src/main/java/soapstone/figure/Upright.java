@@ -115,7 +115,7 @@ final class Upright {
         taken.add(line);
         taken.add(text);
         sheet.keep(line);
-        lines(span, x, line);
+        sheet.dimension(span.label, () -> lines(span, x, line));
         sheet.letter(span.label, ink.lettering(), (text.left() + text.right()) / 2, baseline(span.label, text), Anchor.MIDDLE);
         return true;
     }

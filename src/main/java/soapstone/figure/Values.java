@@ -16,27 +16,34 @@ final class Values {
     private static final double MOST_VOLUME = 1e15;
 
     private final FigureInput input;
+    private final boolean named;
     private final Tabulated tabulated;
 
     Values(FigureInput input) {
-        this(input, Tabulated.NOTHING);
+        this(input, true, Tabulated.NOTHING);
     }
 
-    private Values(FigureInput input, Tabulated tabulated) {
+    private Values(FigureInput input, boolean named, Tabulated tabulated) {
         this.input = input;
+        this.named = named;
         this.tabulated = tabulated;
+    }
+
+    /** The values of an answer's part: no flag points at them, their labels do not know their names. */
+    static Values ofAnswer(FigureInput input) {
+        return new Values(input, false, Tabulated.NOTHING);
     }
 
     /** The same values with long texts set apart. */
     Values with(Tabulated apart) {
-        return new Values(input, apart);
+        return new Values(input, named, apart);
     }
 
     /** The same values without texts and letters of those that a drawing does not print. */
     Values printing(Predicate<String> printed) {
         Map<String, FigureValue> own = new LinkedHashMap<>(input.values());
         own.replaceAll((name, v) -> printed.test(name) ? v : new FigureValue(v.amounts(), v.unit(), null, null));
-        return new Values(new FigureInput(input.kind(), own, input.system()), tabulated);
+        return new Values(new FigureInput(input.kind(), own, input.system()), named, tabulated);
     }
 
     /**
@@ -51,7 +58,7 @@ final class Values {
                 own.put(theirs, input.values().get(ours));
             }
         });
-        return new Values(new FigureInput(input.kind(), own, input.system()), tabulated);
+        return new Values(new FigureInput(input.kind(), own, input.system()), false, tabulated);
     }
 
     /** The printed texts of all single values that are not asked. */
@@ -131,9 +138,14 @@ final class Values {
             return Label.NONE;
         }
         if (v.isAsked()) {
-            return Label.letter(v.letter());
+            return sized(Label.letter(v.letter()), name);
         }
-        return index < v.texts().length ? Label.text(tabulated.shown(Svg.clean(v.texts()[index]))) : Label.NONE;
+        Label label = index < v.texts().length ? Label.text(tabulated.shown(Svg.clean(v.texts()[index]))) : Label.NONE;
+        return sized(label, v.amounts().length == 1 ? name : Flags.item(name, index));
+    }
+
+    private Label sized(Label label, String size) {
+        return named ? label.sized(List.of(size)) : label;
     }
 
     /** Whether a count must not be read off the drawing: it is asked, or it is not told. */

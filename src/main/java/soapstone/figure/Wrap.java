@@ -23,7 +23,8 @@ final class Wrap {
         if (!line.isEmpty()) {
             lines.add(line);
         }
-        return lines;
+        // Of several lines none is known to hold the size.
+        return lines.size() == 1 ? List.of(lines.get(0).sized(label.sizes())) : lines;
     }
 
     private static Label join(Label line, Label word) {

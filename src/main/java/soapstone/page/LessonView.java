@@ -55,8 +55,8 @@ public record LessonView(String id, String title, Reference unit, int minutes, L
         }
     }
 
-    /** A draw of an exercise as it is asked, and its working. */
-    public record Example(SheetView sheet, List<WorkedLine> worked) {
+    /** A draw of an exercise as it is asked, the drawing with its numbers told, and its working. */
+    public record Example(SheetView sheet, Optional<Figure> told, List<WorkedLine> worked) {
 
         public Example {
             worked = List.copyOf(worked);

@@ -63,6 +63,11 @@ public final class Words {
         return language.matches("[a-z]{2}") && !file("page", language).isEmpty();
     }
 
+    /** The words of drawings in a language, by the keys that drawings know; empty for English, which they know themselves. */
+    public static Map<String, String> ofDrawings(String language) {
+        return file("figure", language);
+    }
+
     /** A bank's own text where a message is wanted. */
     public static Message verbatim(String text) {
         return Message.of(VERBATIM, text);

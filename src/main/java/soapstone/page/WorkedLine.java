@@ -1,5 +1,6 @@
 package soapstone.page;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -8,8 +9,18 @@ import java.util.Optional;
  * @param says  what the line does and why; may be empty
  * @param right the right line
  * @param yours the student's own beside it; absent on the bench and when all answers are right
+ * @param flags numbers of the flags in the drawing on the same page whose sizes the line speaks of; mostly few, or none
  */
-public record WorkedLine(String says, Side right, Optional<Yours> yours) {
+public record WorkedLine(String says, Side right, Optional<Yours> yours, List<Integer> flags) {
+
+    public WorkedLine {
+        flags = List.copyOf(flags);
+    }
+
+    /** A line that points at nothing. */
+    public WorkedLine(String says, Side right, Optional<Yours> yours) {
+        this(says, right, yours, List.of());
+    }
 
     /**
      * A line in letters and in numbers: {@code spaces = holes − 1 = 9 − 1 = 8}.

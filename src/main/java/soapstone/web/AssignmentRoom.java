@@ -248,7 +248,7 @@ final class AssignmentRoom implements SchoolSite.Room {
                 if (fair.isEmpty()) {
                     return show(v, work, UnaryOperator.identity()).as(422);
                 }
-                SheetView sheet = drawn(work.in(), fair);
+                SheetView sheet = drawn(desk.in(v.reader().words().language()).shop(), work.in(), fair);
                 return Reply.page(pages.show(v.reader(), "assignment-preview", new AssignmentPreview(a.id(), a.title(), (int) place, problems(a),
                         task.exercises().size() > task.many(), a.due().map(d -> moment(v, d)).orElse(""), a.tries(), AssignmentForm.points(task.points()),
                         work.in().settings().conventions(), sheet)));
@@ -271,11 +271,11 @@ final class AssignmentRoom implements SchoolSite.Room {
     }
 
     /** One of these exercises with numbers outside of what sheets are dealt. */
-    private SheetView drawn(SchoolClass in, List<String> exercises) {
+    private SheetView drawn(ShopDesk shop, SchoolClass in, List<String> exercises) {
         String exercise = exercises.get(random.nextInt(exercises.size()));
         for (int i = 0; i < PREVIEW_TRIES; i++) {
             try {
-                return desk.shop().trial(exercise, in.settings(), random.nextLong(PREVIEW_FROM, PREVIEW_TO)).orElseThrow(() -> Trouble.of(404));
+                return shop.trial(exercise, in.settings(), random.nextLong(PREVIEW_FROM, PREVIEW_TO)).orElseThrow(() -> Trouble.of(404));
             } catch (Desk.NoDraw refused) {
                 // Another seed may do.
             }

@@ -32,6 +32,9 @@ import soapstone.quantity.UnitSystem;
  */
 public interface Desk {
 
+    /** The same with drawings in a language such as {@code en}; all other words are put in by the pages. */
+    Desk in(String language);
+
     FrontView front();
 
     /** In teaching order. */

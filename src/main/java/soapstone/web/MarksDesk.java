@@ -53,6 +53,9 @@ public interface MarksDesk {
      */
     record Board(List<WorkedLine> lines, Optional<Figure> figure) {}
 
+    /** The same with drawings in a language such as {@code en}. */
+    MarksDesk in(String language);
+
     /**
      * What a slip does to a problem; empty when the exercise was mended since, or when no file knows the slip.
      *

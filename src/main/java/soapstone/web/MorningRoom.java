@@ -101,7 +101,7 @@ final class MorningRoom implements SchoolSite.Room {
         MorningView view(Visit v) {
             List<MorningView.Mistake> mistakes = new ArrayList<>();
             for (Morning.Mistake mistake : morning.commonest()) {
-                mistakes.add(shown(mistake, "cut" + (mistakes.size() + 1)));
+                mistakes.add(shown(mistake, desk.in(v.reader().words().language()), "cut" + (mistakes.size() + 1)));
             }
             int roll = (int) standings.stream().filter(s -> s.state() != Standing.State.EXCUSED).count();
             return new MorningView(taught.head(given, v), SchoolTimes.moment(office.clock().instant(), v.reader().words().language()), roll, names(morning.handedIn()),
@@ -109,11 +109,11 @@ final class MorningRoom implements SchoolSite.Room {
         }
 
         /** On the board stand the numbers of the first who made it in the way that most made it. */
-        private MorningView.Mistake shown(Morning.Mistake mistake, String name) {
+        private MorningView.Mistake shown(Morning.Mistake mistake, MarksDesk drawing, String name) {
             SlipMap.Row row = mistake.row();
             MarksDesk.Family family = desk.family(row.name());
             RoomAnswer example = example(row);
-            Optional<MarksDesk.Board> board = desk.board(problems.get(example.problem()), example.mark().ask(), example.mark().slip(), name);
+            Optional<MarksDesk.Board> board = drawing.board(problems.get(example.problem()), example.mark().ask(), example.mark().slip(), name);
             String whose = row.students().stream().filter(s -> s.person() == example.person()).map(SlipMap.Student::name).findFirst().orElse("");
             // Who has not tried is whoever is left of the names above.
             List<MorningView.Again> again = Arrays.stream(Morning.Afterwards.values()).filter(how -> !mistake.who(how).isEmpty())

@@ -72,6 +72,11 @@ final class ProblemRoom implements SchoolSite.Room {
         return office.clock().instant();
     }
 
+    /** With drawings in the language of the page. */
+    private WorkDesk desk(Visit v) {
+        return desk.in(v.reader().words().language());
+    }
+
     private WorkPages views(Visit v) {
         return new WorkPages(desk, v.reader().words(), now());
     }
@@ -102,7 +107,7 @@ final class ProblemRoom implements SchoolSite.Room {
     }
 
     private WorkProblemView view(Visit v, OwnProblem at, Draft draft, Map<String, String> typed, List<WorkProblemView.Newer> newer) {
-        Optional<SheetView> sheet = desk.asked(at.piece(school()), typed);
+        Optional<SheetView> sheet = desk(v).asked(at.piece(school()), typed);
         Optional<String> kept = draft.isEmpty() ? Optional.empty() : draft.saved().map(PlainTimes::hour);
         boolean tablet = v.caller().signedIn().map(SignedIn::tablet).orElse(true);
         return new WorkProblemView(views(v).place(at, sheet, sheet.isEmpty()), sheet, draft.version(), kept, tablet, views(v).refusal(at), newer);
@@ -194,7 +199,7 @@ final class ProblemRoom implements SchoolSite.Room {
             return refused(v, at, refusal.get());
         }
         Draft draft = school().sheets().draftOf(at.problem().id());
-        Optional<SheetView> read = desk.read(at.piece(school()), draft.typed());
+        Optional<SheetView> read = desk(v).read(at.piece(school()), draft.typed());
         return read.isEmpty() ? Reply.goTo(at.path()) : Reply.page(pages.show(v.reader(), "work-review", review(v, at, read.get(), draft)));
     }
 
@@ -290,7 +295,7 @@ final class ProblemRoom implements SchoolSite.Room {
         Assignment.Shows shows = at.own().shows(at.place(), now());
         Map<String, String> typed = new LinkedHashMap<>();
         attempt.marks().forEach(m -> typed.put(m.letter(), m.typed()));
-        Optional<SheetView> sheet = desk.handedIn(at.piece(school(), round), typed, shows);
+        Optional<SheetView> sheet = desk(v).handedIn(at.piece(school(), round), typed, shows);
         boolean marked = shows != Assignment.Shows.NOTHING;
         boolean more = round.id() == at.problem().id() && views.refusal(at).isEmpty();
         return new WorkTryView(views.place(at, sheet, false), attempt.number(), String.valueOf(attempt.id()), views.moment(attempt.handedIn()), attempt.late(),

@@ -35,13 +35,13 @@ final class Site {
 
     Routes routes() {
         return new Routes()
-                .get("/", v -> page(pages.front(v.reader(), desk.front())))
+                .get("/", v -> page(pages.front(v.reader(), desk(v).front())))
                 .get("/units", v -> page(pages.units(v.reader(), desk.units())))
                 .get("/units/{unit}", v -> page(desk.unit(v.part("unit")), u -> pages.unit(v.reader(), u)))
                 .get("/exercises/{unit}/{id}", this::exercise)
                 .ask("/exercises/{unit}/{id}", this::answer)
                 .get("/lessons", v -> page(pages.lessons(v.reader(), desk.lessons())))
-                .get("/lessons/{id}", v -> page(desk.lesson(v.part("id")), l -> pages.lesson(v.reader(), l)))
+                .get("/lessons/{id}", v -> page(desk(v).lesson(v.part("id")), l -> pages.lesson(v.reader(), l)))
                 .get("/formulas", v -> page(pages.formulas(v.reader(), desk.formulas())))
                 .get("/formulas/{name}", v -> page(desk.formula(v.part("name")), f -> pages.formula(v.reader(), f)))
                 .get("/bench/formula/{name}", this::formulaBench)
@@ -58,6 +58,11 @@ final class Site {
                 .get("/site/{hash}/{name}", assets::file);
     }
 
+    /** With drawings in the language of the page. */
+    private Desk desk(Visit v) {
+        return desk.in(v.reader().words().language());
+    }
+
     private static Reply page(Page html) {
         return Reply.page(html);
     }
@@ -69,7 +74,7 @@ final class Site {
     /** Without a sheet number: draws a fresh one and goes to it. */
     private Reply exercise(Visit v) {
         if (v.hasSeed()) {
-            return sheet(v, desk.sheet(v.part("unit"), v.part("id"), v.key()));
+            return sheet(v, desk(v).sheet(v.part("unit"), v.part("id"), v.key()));
         }
         UnitSystem units = v.units();
         String fingerprint = desk.fingerprint(v.part("unit"), v.part("id"), units).orElseThrow(() -> Trouble.of(404));
@@ -81,8 +86,8 @@ final class Site {
     private Reply answer(Visit v) {
         boolean mark = v.form().text("action").equals("mark") && v.wasReadBack();
         return sheet(v, mark
-                ? desk.mark(v.part("unit"), v.part("id"), v.key(), v.typed())
-                : desk.read(v.part("unit"), v.part("id"), v.key(), v.typed()));
+                ? desk(v).mark(v.part("unit"), v.part("id"), v.key(), v.typed())
+                : desk(v).read(v.part("unit"), v.part("id"), v.key(), v.typed()));
     }
 
     private Reply sheet(Visit v, Optional<SheetView> view) {
@@ -90,11 +95,11 @@ final class Site {
     }
 
     private Reply bench(Visit v) {
-        return page(desk.bench(v.part("unit"), v.part("id"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
+        return page(desk(v).bench(v.part("unit"), v.part("id"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
     }
 
     private Reply formulaBench(Visit v) {
-        return page(desk.formulaBench(v.part("name"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
+        return page(desk(v).formulaBench(v.part("name"), v.units(), v.typed()), b -> pages.bench(v.reader(), b));
     }
 
     private Reply tryAnswer(Visit v) {

@@ -24,6 +24,9 @@ public interface WorkDesk {
      */
     record Piece(Problem problem, ClassSettings settings, Sheets kept) {}
 
+    /** The same with drawings in a language such as {@code en}. */
+    WorkDesk in(String language);
+
     /** The version of the program, for the record. */
     String program();
 

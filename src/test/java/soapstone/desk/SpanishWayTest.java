@@ -62,9 +62,9 @@ class SpanishWayTest {
             Sheet sheet = s.sheet(week, s.ada);
             HtmlPage problem = site.open(ada, RealSchool.path(sheet, 1));
             assertThat(problem.asNormalizedText()).contains("Sus respuestas", "Leer mis respuestas", "Destreza", "En este taller");
-            assertThat(List.of("//p[@class='story']", "//label[@for='answer-a']", "//figure", "//ol[@class='notes']", "//h1/span/span")).allSatisfy(x -> assertThat(tongue(problem, x)).as(x)
+            assertThat(List.of("//p[@class='story']", "//label[@for='answer-a']", "//ol[@class='notes']", "//h1/span/span")).allSatisfy(x -> assertThat(tongue(problem, x)).as(x)
                     .isEqualTo("en"));
-            assertThat(List.of("//h1", "//p[@id='hint-a']", "//p[@class='kept-lines']", "//button")).allSatisfy(x -> assertThat(tongue(problem, x)).as(x).isEqualTo("es"));
+            assertThat(List.of("//h1", "//figure", "//p[@id='hint-a']", "//p[@class='kept-lines']", "//button")).allSatisfy(x -> assertThat(tongue(problem, x)).as(x).isEqualTo("es"));
         }
     }
 

@@ -78,6 +78,12 @@ class SampleDesk implements Desk {
                 Message.of("verbatim", "There is no number in <script>alert(1)</script>.")));
     }
 
+    /** All drawings are English. */
+    @Override
+    public Desk in(String language) {
+        return this;
+    }
+
     @Override
     public FrontView front() {
         return new FrontView(BOLT_HOLES, Optional.of(SampleFigures.holeRow(Optional.empty())), units());
@@ -258,13 +264,13 @@ class SampleDesk implements Desk {
         int right = (int) boxes.stream().filter(b -> good.contains(b.answer().state())).count();
         boolean slip = boxes.stream().anyMatch(b -> b.answer().state() == State.SLIP);
         if (!slip) {
-            return new Feedback(right, boxes.size(), List.of(), Optional.empty(), worked(false), List.of());
+            return new Feedback(right, boxes.size(), List.of(), Optional.empty(), Optional.empty(), worked(false), List.of());
         }
         Explanation fence = new Explanation(List.of("a"), Words.verbatim("Holes counted as spaces"),
                 List.of(Words.verbatim("This answer fits sharing the span out over the 9 holes. Between 9 holes there are 8 spaces: each space has a hole at both of its ends.")),
                 Optional.of(FENCE_POST));
         return new Feedback(right, boxes.size(), List.of(fence), Optional.of(new AsCut(Optional.of(SampleFigures.holeRow(Optional.of(3.75))),
-                List.of(Words.verbatim("The last hole would land at 31 1/4 in. It belongs at 35 1/4 in: 4 in short.")))),
+                List.of(Words.verbatim("The last hole would land at 31 1/4 in. It belongs at 35 1/4 in: 4 in short.")))), Optional.empty(),
                 worked(true), List.of(FENCE_POST, Reference.formula("spacing_pitch", "spacing pitch")));
     }
 

@@ -16,6 +16,11 @@ import soapstone.school.Work;
 final class SampleMarks implements MarksDesk {
 
     @Override
+    public MarksDesk in(String language) {
+        return this;
+    }
+
+    @Override
     public Named exercise(String id) {
         return new Named(id, id, "equal-spacing", "Equal spacing");
     }
