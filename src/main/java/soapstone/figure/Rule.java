@@ -20,38 +20,96 @@ final class Rule implements Drawer {
     }
 
     @Override
+    public boolean asCut() {
+        return true;
+    }
+
+    @Override
     public boolean canDraw(Values v) {
         return v.at("reading") >= 0 && v.at("step") > 0 && v.at("reading") < 1e6;
     }
 
     @Override
     public String title(Brief brief) {
-        return brief.say("rule.title");
+        return brief.say(brief.isAsCut() ? "rule.title.yours" : "rule.title");
     }
 
     @Override
     public void tell(Brief brief, Telling t) {
         t.say("rule.is").value(brief.right(), "reading", "rule.reading");
+        if (brief.isAsCut()) {
+            t.say("triangle.yours").value(brief.yours(), "reading", "rule.reading");
+            t.sentence(missText(brief).isEmpty() ? "" : missText(brief) + ".");
+        }
+    }
+
+    private static Off missed(Brief brief) {
+        return Off.furthest(brief, "reading");
+    }
+
+    private static String missText(Brief brief) {
+        Off off = missed(brief);
+        return off.isNothing() ? "" : brief.say(off.size() < 0 ? "miss.low" : "miss.high", brief.size(off.size()));
+    }
+
+    @Override
+    public List<Label> notes(Brief brief) {
+        Off off = missed(brief);
+        boolean gone = !off.isNothing() && !scale(brief, 1).holds(brief.yours().at("reading"));
+        return gone ? List.of(Label.text(brief.say("rule.off.sheet", missText(brief)))) : List.of();
     }
 
     @Override
     public void draw(Brief brief, Sheet sheet, double room) {
-        Values v = brief.right();
-        double unit = v.system() == UnitSystem.US ? 1 : 10;
-        double step = Math.max(v.at("step"), unit / 64);
-        double apart = Math.max(LEAST_APART, Math.min(9, room / MOST_LINES));
-        double shown = Math.max(step, Math.min(room / apart * step, unit * (brief.isNarrow() ? 4 : 8)));
-        double start = Math.max(0, Math.floor((v.at("reading") - shown / 2) / unit * 2) / 2 * unit);
-        Scale scale = new Scale(start, start + shown, room / shown);
+        Scale scale = scale(brief, room);
         body(sheet, scale, room);
-        lines(sheet, scale, v, step);
-        arrow(sheet, scale, v);
+        lines(sheet, scale, brief.right(), Math.max(brief.right().at("step"), unit(brief.right()) / 64));
+        arrow(sheet, scale, brief.right());
+        Off off = missed(brief);
+        if (!off.isNothing() && scale.holds(brief.yours().at("reading"))) {
+            yours(brief, sheet, scale);
+        }
+    }
+
+    private static double unit(Values v) {
+        return v.system() == UnitSystem.US ? 1 : 10;
+    }
+
+    private static Scale scale(Brief brief, double room) {
+        Values v = brief.right();
+        double unit = unit(v);
+        double step = Math.max(v.at("step"), unit / 64);
+        double full = brief.width() - 8;
+        double apart = Math.max(LEAST_APART, Math.min(9, full / MOST_LINES));
+        double shown = Math.max(step, Math.min(full / apart * step, unit * (brief.isNarrow() ? 4 : 8)));
+        double start = Math.max(0, Math.floor((v.at("reading") - shown / 2) / unit * 2) / 2 * unit);
+        return new Scale(start, start + shown, room / shown);
+    }
+
+    /** The answer's reading under the rule, and what lies between the two. */
+    private static void yours(Brief brief, Sheet sheet, Scale s) {
+        double right = s.x(brief.right().at("reading"));
+        double x = s.x(brief.yours().at("reading"));
+        sheet.path(Pen.PHANTOM, Path.line(x, BODY + 1, x, BODY + 34), "yours-reading");
+        sheet.path(Pen.YOURS_ARROW, Path.polygon(List.of(new Pt(x, BODY), new Pt(x - 3.5, BODY + 12), new Pt(x + 3.5, BODY + 12))));
+        if (Math.abs(x - right) >= 1.5) {
+            Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(Math.min(x, right), BODY - 10, Math.max(x, right), BODY));
+        }
+        Label own = Off.label(brief, "reading");
+        Label said = own.isEmpty() ? Label.text(missText(brief)) : own.then(", " + missText(brief));
+        double half = said.width(Lettering.YOURS_TEXT) / 2;
+        double end = (s.end - s.start) * s.factor;
+        sheet.letter(said, Lettering.YOURS_TEXT, Math.max(half, Math.min(end - half, x)), BODY + 54, Anchor.MIDDLE);
     }
 
     /** The piece of the rule that is seen, in base units, and SVG units for one of them. */
     private record Scale(double start, double end, double factor) {
         double x(double reading) {
             return (reading - start) * factor;
+        }
+
+        boolean holds(double reading) {
+            return reading >= start && reading <= end;
         }
     }
 
