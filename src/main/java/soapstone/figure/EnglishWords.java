@@ -141,8 +141,10 @@ final class EnglishWords {
         w.put("lying-drum.title.yours", "Drum by your answer, over the right one");
         w.put("lying-drum.is", "A drum lying on its side: its end, and its length beside it.");
         w.put("upright-drum.title", "Upright drum");
+        w.put("upright-drum.title.yours", "Upright drum by your answer, over the right one");
         w.put("upright-drum.is", "A drum standing up, seen from the side.");
         w.put("tub.title", "Tub");
+        w.put("tub.title.yours", "Tub by your answer, over the right one");
         w.put("tub.is", "A round tub, seen from the side.");
         w.put("tub.top", "Diameter at the top");
         w.put("tub.bottom", "Diameter at the bottom");
@@ -159,6 +161,11 @@ final class EnglishWords {
 
     private static void shapes(Map<String, String> w) {
         w.put("triangle.title", "Right triangle");
+        w.put("triangle.title.yours", "Right triangle by your answer, over the right one");
+        w.put("triangle.yours", "Yours, in dashes.");
+        w.put("triangle.slope", "Long side");
+        w.put("triangle.angle", "Angle at the level side");
+        w.put("triangle.other", "Angle at the plumb side");
         w.put("triangle.is", "A right triangle.");
         w.put("triangle.run", "Run");
         w.put("triangle.rise", "Rise");
@@ -168,16 +175,25 @@ final class EnglishWords {
         w.put("rule.is", "A piece of a rule, with an arrow at a reading.");
         w.put("rule.reading", "Reading");
         w.put("stack.title", "Stack of layers");
+        w.put("stack.title.yours", "Stack of layers with the bolt of your answer");
+        w.put("stack.grip", "All layers together");
+        w.put("stack.bolt", "Bolt, under its head");
         w.put("stack.is", "Layers on each other with a bolt line through them.");
         w.put("stack.layers", "From the top");
         w.put("sector.title", "Flat sector");
         w.put("sector.title.yours", "Flat sector as your answer swings it, over the right one");
+        w.put("sector.over", "more than a full turn, drawn as one");
         w.put("sector.yours", "Yours, from the same point and the same first edge.");
         w.put("sector.is", "A sector laid flat.");
         w.put("sector.outer", "Outer radius");
         w.put("sector.inner", "Inner radius");
         w.put("sector.angle", "Angle");
         w.put("nest.title", "Parts on a sheet");
+        w.put("nest.title.yours", "Parts on a sheet as your answer lays them out, over the right ones");
+        w.put("nest.kerf", "Kerf between two parts");
+        w.put("nest.miss.over", "{0} more than the sheet holds");
+        w.put("nest.miss.under", "{0} fewer than the sheet holds");
+        w.put("nest.off.sheet", "yours runs off this sheet");
         w.put("nest.is", "A sheet with parts laid out in rows.");
         w.put("nest.sheet_length", "Sheet length");
         w.put("nest.sheet_width", "Sheet width");

@@ -15,6 +15,11 @@ final class Labels {
         return signed("R", label);
     }
 
+    /** Words before a label; an empty label stays empty. */
+    static Label named(String words, Label label) {
+        return label.isEmpty() ? label : Label.text(words).then(label);
+    }
+
     private static Label signed(String sign, Label label) {
         return label.isEmpty() ? label : Label.text(sign + (label.isFramed() ? "" : "\u00A0")).then(label);
     }

@@ -15,7 +15,12 @@ final class Levels {
 
     /** The level kept inside the vessel, so that a wild one still gives a drawing. */
     static double within(Values v, double height) {
-        return Math.max(0, Math.min(height, v.at("level")));
+        return within(v, "level", height);
+    }
+
+    /** The same for a size of another name. */
+    static double within(Values v, String name, double height) {
+        return Math.max(0, Math.min(height, v.at(name)));
     }
 
     /** A level must not be under the bottom. */

@@ -1,5 +1,6 @@
 package soapstone.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Parts laid out on a sheet of metal, in rows from its upper left corner. */
@@ -11,7 +12,12 @@ final class Nest implements Drawer {
     public List<FigureArgument> arguments() {
         return List.of(FigureArgument.length("sheet_length"), FigureArgument.length("sheet_width"),
                 FigureArgument.length("part_length"), FigureArgument.length("part_width"), FigureArgument.number("along"),
-                FigureArgument.number("across"));
+                FigureArgument.number("across"), FigureArgument.length("kerf").maybe());
+    }
+
+    @Override
+    public boolean asCut() {
+        return true;
     }
 
     @Override
@@ -19,22 +25,33 @@ final class Nest implements Drawer {
         double length = v.at("sheet_length");
         double width = v.at("sheet_width");
         return length > 0 && width > 0 && v.at("part_length") > 0 && v.at("part_width") > 0 && length < 60 * width
-                && width < 60 * length;
+                && width < 60 * length && (!v.has("kerf") || v.at("kerf") >= 0);
     }
 
     @Override
     public String title(Brief brief) {
-        return brief.say("nest.title");
+        return brief.say(brief.isAsCut() ? "nest.title.yours" : "nest.title");
     }
 
     @Override
     public void tell(Brief brief, Telling t) {
         Values v = brief.right();
-        t.say("nest.is").value(v, "sheet_length", "nest.sheet_length").value(v, "sheet_width", "nest.sheet_width")
-                .value(v, "part_length", "nest.part_length").value(v, "part_width", "nest.part_width");
+        t.say("nest.is");
+        tellSizes(v, t);
         if (!one(v).isEmpty()) {
             t.value(v, "along", "nest.along").value(v, "across", "nest.across");
         }
+        if (brief.isAsCut()) {
+            t.say("triangle.yours");
+            tellSizes(brief.yours(), t);
+            t.value(brief.yours(), "along", "nest.along").value(brief.yours(), "across", "nest.across");
+            NestMiss.notes(brief).forEach(n -> t.sentence(n.spoken() + "."));
+        }
+    }
+
+    private static void tellSizes(Values v, Telling t) {
+        t.value(v, "sheet_length", "nest.sheet_length").value(v, "sheet_width", "nest.sheet_width")
+                .value(v, "part_length", "nest.part_length").value(v, "part_width", "nest.part_width").value(v, "kerf", "nest.kerf");
     }
 
     /** How many along and across, where more than the one part is drawn that shows its size. */
@@ -49,8 +66,12 @@ final class Nest implements Drawer {
 
     @Override
     public List<Label> notes(Brief brief) {
-        Label one = one(brief.right());
-        return one.isEmpty() ? List.of() : List.of(one);
+        List<Label> notes = new ArrayList<>();
+        notes.add(one(brief.right()));
+        notes.add(Labels.named(brief.say("nest.kerf") + " ", brief.right().label("kerf")));
+        notes.addAll(NestMiss.notes(brief));
+        notes.removeIf(Label::isEmpty);
+        return notes;
     }
 
     @Override
@@ -66,15 +87,19 @@ final class Nest implements Drawer {
             along = 1;
             across = 1;
         }
+        double kerf = v.has("kerf") ? v.at("kerf") * scale : 0;
         for (int i = 0; i < along; i++) {
             for (int j = 0; j < across; j++) {
-                Box part = new Box(i * length, j * width, (i + 1) * length, (j + 1) * width);
+                Box part = new Box(0, 0, length, width).moved(i * (length + kerf), j * (width + kerf));
                 if (part.right() <= plate.right() + 0.05 && part.bottom() <= plate.bottom() + 0.05) {
                     sheet.plate(Pen.BEND, part, "blank");
                 }
             }
         }
         sheet.plate(Pen.VISIBLE, plate, "part");
+        if (brief.isAsCut()) {
+            NestMiss.draw(brief, sheet, scale);
+        }
         Across above = new Across(sheet, 0, true, Ink.RIGHT, plate.right() / 2);
         above.add(0, Math.min(length, plate.right()), v.label("part_length"));
         above.add(0, plate.right(), v.label("sheet_length"));

@@ -5,6 +5,8 @@ import java.util.List;
 /** A sector of a circle or of a ring, such as the flat blank of a cone or of a frustum. */
 final class Sector implements Drawer {
 
+    /** More than a full turn is drawn as a full one, and said. */
+    private static final double MOST_TURN = 4 * 360;
     /** A wider sector is drawn with a gap that can be seen. */
     private static final double WIDEST = 359.5;
     /** Beyond this angle no dimension has room between the straight edges. */
@@ -26,7 +28,7 @@ final class Sector implements Drawer {
     }
 
     static boolean isSector(Values v) {
-        return v.at("outer") > 0 && v.at("angle") > 0 && v.at("angle") <= 360
+        return v.at("outer") > 0 && v.at("angle") > 0 && v.at("angle") <= MOST_TURN
                 && (!v.has("inner") || v.at("inner") >= 0 && v.at("inner") < v.at("outer"));
     }
 

@@ -20,7 +20,17 @@ final class SectorMiss {
     }
 
     static List<Label> notes(Brief brief) {
-        return brief.isAsCut() && isOffSheet(brief) ? List.of(Label.text(brief.say("tank.off.sheet", off(brief).text(brief)))) : List.of();
+        List<Label> notes = new ArrayList<>();
+        if (brief.right().at("angle") > 360) {
+            notes.add(Label.text(brief.say("sector.over")));
+        }
+        if (brief.isAsCut() && brief.yours().at("angle") > 360) {
+            notes.add(Label.text(brief.say("yours") + ": " + brief.say("sector.over")));
+        }
+        if (brief.isAsCut() && isOffSheet(brief)) {
+            notes.add(Label.text(brief.say("tank.off.sheet", off(brief).text(brief))));
+        }
+        return notes;
     }
 
     static void draw(Brief brief, Sheet sheet, double scale) {

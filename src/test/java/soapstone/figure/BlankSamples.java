@@ -15,6 +15,7 @@ final class BlankSamples {
         elbows(s);
         slopes(s);
         cones(s);
+        answers(s);
     }
 
     private static void put(List<Samples.Sample> s, String name, Inputs right, Inputs yours) {
@@ -101,5 +102,31 @@ final class BlankSamples {
         Inputs sector = Inputs.of("sector").length("outer", 20).length("inner", 8).angle("angle", 140);
         put(s, "sector-as-cut", sector, sector.copy().angle("angle", 110));
         put(s, "sector-inner", sector, sector.copy().length("inner", 11));
+    }
+
+    /** Parts whose right drawing stands among the other samples, with an answer over them. */
+    private static void answers(List<Samples.Sample> s) {
+        Inputs tub = Inputs.of("tub").length("top", 30).length("bottom", 22).length("height", 18).length("level", 11);
+        put(s, "tub-as-cut", tub, tub.copy().length("level", 13.5));
+        Inputs drum = Inputs.of("upright-drum").length("diameter", 23).length("height", 34.5).length("level", 20);
+        put(s, "upright-drum-as-cut", drum, drum.copy().length("level", 12.25));
+        put(s, "upright-drum-wider", drum, drum.copy().length("diameter", 30));
+        Inputs brace = Inputs.of("triangle").length("run", 48).length("rise", 31.5).length("slope", 57.4135).angle("angle", 33.3)
+                .angle("other", 56.7);
+        put(s, "triangle-brace", brace.copy().ask("slope", "a").ask("angle", "b").ask("other", "c"), null);
+        put(s, "triangle-as-cut", brace, brace.copy().length("slope", 79.5));
+        put(s, "triangle-angle", brace, brace.copy().angle("angle", 41));
+        put(s, "triangle-other", brace, brace.copy().angle("other", 33.3));
+        Inputs rule = Inputs.of("rule").length("reading", 3.6875).length("step", 0.0625);
+        put(s, "rule-read-wrong", rule, rule.copy().length("reading", 3.375));
+        put(s, "rule-gone", rule, rule.copy().length("reading", 11));
+        Inputs stack = Inputs.of("stack").length("layers", 0.125, 0.625, 0.125, 0.5625, 0.09375).length("grip", 1.53125).length("bolt", 2.25);
+        put(s, "stack-bolt", stack.copy().ask("grip", "a").ask("bolt", "b"), null);
+        put(s, "stack-as-cut", stack, stack.copy().length("grip", 1.40625).length("bolt", 2));
+        put(s, "stack-grip", stack, stack.copy().length("grip", 1.40625));
+        Inputs nest = Inputs.of("nest").length("sheet_length", 96).length("sheet_width", 48).length("part_length", 21.5)
+                .length("part_width", 9.25).number("along", 4).number("across", 5);
+        put(s, "nest-as-cut", nest, nest.copy().number("along", 5));
+        put(s, "nest-fewer", nest, nest.copy().number("across", 4));
     }
 }

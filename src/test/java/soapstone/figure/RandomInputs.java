@@ -1,6 +1,7 @@
 package soapstone.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import soapstone.quantity.Unit;
@@ -35,9 +36,9 @@ final class RandomInputs {
             case "tub" -> level(in.length("top", size(10, 60)).length("bottom", size(8, 50)), "height", size(8, 40));
             case "panel" -> panel(in);
             case "lid" -> maybe(in.length("diameter", size(6, 40)), "pressure", Units.PSI, between(1, 80));
-            case "triangle" -> in.length("run", size(4, 120)).length("rise", size(4, 90));
+            case "triangle" -> triangle(in);
             case "rule" -> rule(in);
-            case "stack" -> in.length("layers", sizes(between(1, 7), 0.05, 1));
+            case "stack" -> stack(in);
             case "sector" -> sector(in);
             case "nest" -> nest(in);
             case "pan", "notched-edge", "lid-over-box", "rolled-pipe", "elbow", "square-to-round", "cone-and-flat" -> new RandomBlanks(this).draw(in, kind);
@@ -216,6 +217,25 @@ final class RandomInputs {
         }
     }
 
+    private void triangle(Inputs in) {
+        double run = size(4, 120);
+        double rise = size(4, 90);
+        in.length("run", run).length("rise", rise);
+        if (random.nextBoolean()) {
+            double angle = Math.toDegrees(Math.atan2(rise, run));
+            in.length("slope", Math.hypot(run, rise)).angle("angle", angle).angle("other", 90 - angle);
+        }
+    }
+
+    private void stack(Inputs in) {
+        double[] layers = sizes(between(1, 7), 0.05, 1);
+        double grip = Arrays.stream(layers).sum();
+        in.length("layers", layers);
+        if (random.nextBoolean()) {
+            in.length("grip", grip).length("bolt", grid(grip * 1.4));
+        }
+    }
+
     private void sector(Inputs in) {
         double outer = size(6, 40);
         in.length("outer", outer).angle("angle", between(15, 340));
@@ -232,5 +252,8 @@ final class RandomInputs {
         in.length("sheet_length", length).length("sheet_width", width).length("part_length", part.get(0))
                 .length("part_width", part.get(1)).number("along", one ? 1 : Math.floor(length / part.get(0)))
                 .number("across", one ? 1 : Math.floor(width / part.get(1)));
+        if (one) {
+            in.length("kerf", size(0.06, 0.2));
+        }
     }
 }
