@@ -16,6 +16,8 @@ final class EnglishPlateWords {
         w.put("miss.thin", "{0} too thin");
         w.put("miss.deep", "{0} too deep");
         w.put("miss.shallow", "{0} not deep enough");
+        w.put("miss.near", "{0} too near");
+        w.put("miss.far", "{0} too far");
         bend(w);
         brake(w);
         plates(w);
@@ -56,6 +58,12 @@ final class EnglishPlateWords {
         w.put("brake-force.rating", "Rating of the machine");
         w.put("brake-force.section", "section");
         w.put("brake-force.from.front", "from the front, to another scale");
+        w.put("back-gauge.title", "Folded part, and its blank against the stop");
+        w.put("back-gauge.title.yours", "Blank and stop by your answer, over the right ones");
+        w.put("back-gauge.is", "Below it the blank lies flat on the die under the punch, its end against the stop.");
+        w.put("back-gauge.blank", "Length of the blank");
+        w.put("back-gauge.stop", "From the bend line to the stop");
+        w.put("back-gauge.the.stop", "stop");
     }
 
     private static void plates(Map<String, String> w) {

@@ -34,6 +34,7 @@ public final class FigureKinds {
         d.put("bend", new Bend());
         d.put("brake-die", new BrakeDie());
         d.put("brake-force", new BrakeForce());
+        d.put("back-gauge", new BackGauge());
         d.put("box-tank", new BoxTank());
         d.put("lying-drum", new LyingDrum());
         d.put("upright-drum", Elevation.drum());

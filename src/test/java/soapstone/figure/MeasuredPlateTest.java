@@ -85,6 +85,23 @@ class MeasuredPlateTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void blankAndStopOfABackGauge(boolean asCut) {
+        eachLayout("back-gauge", asCut, (in, drawn) -> {
+            Box blank = drawn.rectangle("blank");
+            double scale = blank.width() / one(in[0], "blank");
+            Box die = drawn.paths("die").get(0);
+            double line = (die.left() + die.right()) / 2;
+            assertThat(blank.right() - line).isCloseTo(one(in[0], "stop") * scale, PIXEL);
+            assertThat(drawn.rectangle("stop").left()).isCloseTo(blank.right(), PIXEL);
+            for (Box yours : drawn.paths("yours-blank")) {
+                assertThat(yours.right() - line).isCloseTo(one(in[1], "stop") * scale, PIXEL);
+                assertThat(yours.width()).isCloseTo(one(in[1], "blank") * scale, PIXEL);
+            }
+        });
+    }
+
     /** The frame leans over its height, and its diagonals end in its corners. */
     @Test
     void leanAndDiagonalsOfAFrame() {

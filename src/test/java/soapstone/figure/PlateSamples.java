@@ -14,6 +14,7 @@ final class PlateSamples {
         List<Samples.Sample> s = new ArrayList<>();
         bends(s);
         brakes(s);
+        gauges(s);
         plates(s);
         return s;
     }
@@ -52,6 +53,15 @@ final class PlateSamples {
         Inputs us = Inputs.of("brake-force").style(Inputs.Style.UNIT).length("thickness", 0.125).length("opening", 1).length("radius", 0.156).length("length", 96)
                 .put("force", Units.POUND_FORCE, 143750).texts("force", "72 ton");
         s.add(new Samples.Sample("brake-force-told", us.build(), null));
+    }
+
+    private static void gauges(List<Samples.Sample> s) {
+        Inputs gauge = Inputs.of("back-gauge").length("thickness", 0.1046).texts("thickness", "0.1046").length("radius", 0.125).length("legs", 2.5, 4)
+                .angle("turns", 90).length("opening", 0.75).texts("opening").length("blank", 6.3125).length("stop", 2.40625);
+        s.add(new Samples.Sample("back-gauge", gauge.copy().ask("blank", "a").ask("stop", "b").build(), null));
+        s.add(new Samples.Sample("back-gauge-as-cut", gauge.build(), gauge.copy().length("stop", 2.25).build()));
+        s.add(new Samples.Sample("back-gauge-blank", gauge.build(), gauge.copy().length("blank", 6.8125).length("stop", 2.5).build()));
+        s.add(new Samples.Sample("back-gauge-wild", gauge.build(), gauge.copy().length("stop", 60).build()));
     }
 
     private static void plates(List<Samples.Sample> s) {

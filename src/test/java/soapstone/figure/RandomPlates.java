@@ -17,6 +17,7 @@ final class RandomPlates {
             case "brake-die" -> maybe(brake(in), "flange", random.grid(in.amounts("opening")[0] * 0.6875));
             case "brake-force" -> random.maybe(brake(in).length("length", random.size(20, 120)).put("force", Units.POUND_FORCE, random.between(1, 400) * 500),
                     "rating", Units.POUND_FORCE, random.between(40, 230) * 2000);
+            case "back-gauge" -> backGauge(brake(in));
             case "skew-frame" -> skewFrame(in);
             case "floor-panel" -> floorPanel(in);
             case "sheet-edge" -> in.length("thickness", random.size(0.02, 0.25));
@@ -52,6 +53,13 @@ final class RandomPlates {
         double thickness = random.size(0.04, 0.4);
         double opening = random.grid(thickness * random.between(6, 12));
         return in.length("thickness", thickness).length("opening", opening).length("radius", random.grid(opening * 0.156));
+    }
+
+    private void backGauge(Inputs in) {
+        double leg = random.size(1.25, 5);
+        double other = random.size(1.25, 8);
+        double deduction = random.size(0.1, 0.3);
+        in.length("legs", leg, other).angle("turns", 90).length("blank", leg + other - deduction).length("stop", leg - deduction / 2);
     }
 
     private void skewFrame(Inputs in) {
