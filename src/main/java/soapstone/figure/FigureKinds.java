@@ -142,7 +142,7 @@ public final class FigureKinds {
 
     private static Optional<Figure> figure(Pair pair, Drawer drawer, String id, Words words) {
         Values right = new Values(pair.right()).printing(drawer::prints);
-        Values yours = pair.yours() == null ? null : new Values(pair.yours()).printing(drawer::prints);
+        Values yours = pair.yours() == null ? null : new Values(pair.yours()).printing(drawer::printsOfYours);
         Brief brief = new Brief(right, yours, words, WIDE);
         String title = drawer.title(brief);
         Telling telling = new Telling(words);

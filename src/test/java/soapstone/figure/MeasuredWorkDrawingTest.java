@@ -38,6 +38,10 @@ class MeasuredWorkDrawingTest {
         return in.amounts(name)[0];
     }
 
+    private static double bed(Inputs in) {
+        return in.amounts("bed").length == 0 ? 0 : one(in, "bed");
+    }
+
     private static double middle(Box box) {
         return (box.left() + box.right()) / 2;
     }
@@ -164,10 +168,10 @@ class MeasuredWorkDrawingTest {
     void axleAndBalancePointOfATrailer(boolean asCut) {
         eachLayout("trailer", asCut, (in, drawn) -> {
             double ball = drawn.circles("ball").get(0).x();
-            double scale = (drawn.circles("axle").get(0).x() - ball) / (one(in, "bed") + one(in, "axle"));
-            assertThat(middle(drawn.paths("weight").get(0)) - ball).isCloseTo((one(in, "bed") + one(in, "center")) * scale, PIXEL);
-            if (one(in, "bed") > 0) {
-                assertThat(drawn.rectangle("bed").left() - ball).isCloseTo(one(in, "bed") * scale, PIXEL);
+            double scale = (drawn.circles("axle").get(0).x() - ball) / (bed(in) + one(in, "axle"));
+            assertThat(middle(drawn.paths("weight").get(0)) - ball).isCloseTo((bed(in) + one(in, "center")) * scale, PIXEL);
+            if (bed(in) > 0) {
+                assertThat(drawn.rectangle("bed").left() - ball).isCloseTo(bed(in) * scale, PIXEL);
             }
         });
     }
@@ -236,6 +240,8 @@ class MeasuredWorkDrawingTest {
     void piecesOfAnOrder() {
         Inputs in = Inputs.of("order-bar").put("order", Units.parse("ft2").orElseThrow(), 200).put("good", Units.parse("ft2").orElseThrow(), 170)
                 .put("piece", Units.parse("ft2").orElseThrow(), 32);
+        Figure asked = FigureKinds.draw(in.copy().ask("order", "a").build(), null, "f").orElseThrow();
+        assertThat(DrawnSvg.read(asked.wide()).paths("piece")).as("nobody can count them while they are asked").isEmpty();
         DrawnSvg drawn = DrawnSvg.read(FigureKinds.draw(in.build(), null, "f").orElseThrow().wide());
         Box bar = drawn.rectangle("part");
         List<Box> pieces = drawn.paths("piece");
@@ -301,8 +307,8 @@ class MeasuredWorkDrawingTest {
     void aJobIsDrawnFromOneSetOfValues() {
         eachLayout("hauling-tank", false, (in, drawn) -> {
             double ball = drawn.circles("ball").get(0).x();
-            double scale = (drawn.circles("axle").get(0).x() - ball) / (one(in, "bed") + one(in, "axle"));
-            assertThat(middle(drawn.paths("weight").get(0)) - ball).isCloseTo((one(in, "bed") + one(in, "center")) * scale, PIXEL);
+            double scale = (drawn.circles("axle").get(0).x() - ball) / (bed(in) + one(in, "axle"));
+            assertThat(middle(drawn.paths("weight").get(0)) - ball).isCloseTo((bed(in) + one(in, "center")) * scale, PIXEL);
             Box section = drawn.rectangles("part").get(1);
             assertThat(drawn.rectangles("baffle").get(0).left() - section.left())
                     .isCloseTo(one(in, "space") * section.width() / one(in, "inside"), Offset.offset(2.0));
