@@ -20,6 +20,11 @@ interface Drawer {
         return true;
     }
 
+    /** The same of an answer's part, where it prints what the right one does not. */
+    default boolean printsOfYours(String argument) {
+        return prints(argument);
+    }
+
     String title(Brief brief);
 
     /** Says all that the drawing prints. */

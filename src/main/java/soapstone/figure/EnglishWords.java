@@ -172,6 +172,7 @@ final class EnglishWords {
         w.put("rule.title", "Rule");
         w.put("rule.title.yours", "Rule, with the line of your answer from below");
         w.put("rule.yours", "yours: {0}");
+        w.put("rule.off", "{0} from the right line");
         w.put("rule.is", "A piece of a rule, with an arrow at a reading.");
         w.put("rule.reading", "Reading");
         w.put("stack.title", "Stack of layers");

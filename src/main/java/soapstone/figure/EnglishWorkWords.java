@@ -26,7 +26,8 @@ final class EnglishWorkWords {
                 + "the pressure grows with depth, from nothing at the surface.");
         w.put("water-column.depth", "Surface down to the gauge");
         w.put("water-column.pressure", "Pressure at the gauge");
-        w.put("water-column.head", "the pressure of your answer takes a column of {0}");
+        w.put("water-column.head", "Column for it");
+        w.put("water-column.takes", "the pressure of your answer takes a column of {0}");
         w.put("receiver.title", "Pressure tank in section");
         w.put("receiver.is", "A standing pressure tank in section: a rolled shell between two dished heads. The shell is shown shortened.");
         w.put("receiver.diameter", "Inside diameter");
@@ -65,8 +66,9 @@ final class EnglishWorkWords {
         w.put("fillet-weld.leg", "Leg");
         w.put("fillet-weld.throat", "Throat");
         w.put("fillet-weld.seam", "Length of the seam");
-        w.put("fillet-weld.open", "{0} of the seam stays open");
-        w.put("fillet-weld.over", "enough for {0} more than the seam");
+        w.put("fillet-weld.welded", "Seam that is welded");
+        w.put("fillet-weld.open", "yours leaves a part of the seam open");
+        w.put("fillet-weld.over", "yours is enough for more than the seam");
         w.put("stitch-row.title", "Stitches along a seam");
         w.put("stitch-row.title.yours", "Stitches of your answer, under the right ones");
         w.put("stitch-row.is", "A seam from above with stitches of weld, and its symbol: length of a stitch and pitch, center to center.");
@@ -110,7 +112,7 @@ final class EnglishWorkWords {
         w.put("sling.spread", "From eye to eye");
         w.put("sling.angle", "Angle of a leg with the horizontal");
         w.put("sling.pull", "Pull in one leg");
-        w.put("sling.arrows", "both arrows to one scale: twice as long pulls twice as hard");
+        w.put("sling.arrows", "arrows to one scale: twice as long pulls twice as hard");
         w.put("sling.less", "yours is less than the leg really carries");
         w.put("sling.more", "yours is more than the leg really carries");
         w.put("sling.off", "the arrow of your answer does not fit on this sheet");

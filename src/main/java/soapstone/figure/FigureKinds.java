@@ -171,7 +171,7 @@ public final class FigureKinds {
 
     private static Optional<Figure> figure(Pair pair, Drawer drawer, Manner how) {
         Values right = new Values(pair.right()).printing(drawer::prints);
-        Values yours = pair.yours() == null ? null : Values.ofAnswer(pair.yours()).printing(drawer::prints);
+        Values yours = pair.yours() == null ? null : Values.ofAnswer(pair.yours()).printing(drawer::printsOfYours);
         List<Label> extra = pair.impossible() ? List.of(Label.text(how.words().say("cannot.draw.yours"))) : List.of();
         Brief brief = new Brief(right, yours, how.words(), WIDE);
         Optional<Sheet> wide = sheet(brief, drawer, extra, how.flags());

@@ -36,9 +36,14 @@ final class FilletWeld extends NamedDrawer {
     }
 
     @Override
+    public boolean printsOfYours(String argument) {
+        return true;
+    }
+
+    @Override
     String miss(Brief brief) {
         double off = brief.differs("welded") ? brief.yours().at("welded") - brief.right().at("welded") : 0;
-        return off == 0 ? "" : brief.say(word(off < 0 ? "open" : "over"), brief.size(off));
+        return off == 0 ? "" : brief.say(word(off < 0 ? "open" : "over"));
     }
 
     @Override
@@ -73,7 +78,7 @@ final class FilletWeld extends NamedDrawer {
         sheet.path(Pen.SECTION, Path.polygon(List.of(new Pt(0, 0), new Pt(LEG, 0), new Pt(0, -LEG))), "weld");
         new Across(sheet, PLATE, false, Ink.RIGHT, LEG / 2).add(0, LEG, v.label("leg"));
         new Upright(sheet, LEG + 36, false, Ink.RIGHT).add(0, -LEG, 0, v.label("leg"));
-        WeldSymbol.draw(sheet, new Pt(LEG * 0.42, -LEG * 0.6), new Pt(LEG * 0.8, -ARM - 24), v.label("leg"), Label.NONE);
+        WeldSymbol.draw(sheet, new Pt(LEG * 0.42, -LEG * 0.6), new Pt(LEG * 0.8, -ARM - 24), false, v.label("leg"), Label.NONE);
         if (v.has("throat")) {
             throat(v, sheet);
         }
@@ -98,9 +103,11 @@ final class FilletWeld extends NamedDrawer {
             double end = brief.yours().at("welded") / v.at("seam") * length;
             Reach reach = Reach.of(length, 0, end);
             YoursBar.draw(sheet, reach, end, 2 * SEAM + 8);
-            Across below = new Across(sheet, 2 * SEAM + 12, false, Ink.YOURS, length / 2);
-            Miss.along(sheet, new Miss(length, reach.clip(end)), new Box(0, -SEAM, 0, 2 * SEAM), below, brief.size(brief.yours().at("welded")
-                    - brief.right().at("welded")));
+            double clipped = reach.clip(end);
+            if (Math.abs(clipped - length) >= 1.5) {
+                Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(Math.min(length, clipped), -SEAM, Math.max(length, clipped), 2 * SEAM));
+            }
+            new Across(sheet, 2 * SEAM + 12, false, Ink.YOURS, length / 2).add(0, clipped, brief.yoursLabel("welded"));
         }
     }
 }

@@ -40,7 +40,7 @@ final class Joined implements Drawer {
                 new Part("outside", new BoxTank(), Map.of("length", "length", "width", "width", "height", "height")),
                 new Part("inside", EvenGaps.baffles(), Map.of("length", "inside", "height", "inside_height", "thickness", "baffle", "space", "space",
                         "count", "count")),
-                new Part("trailer", new Trailer(), Map.of("bed", "bed", "axle", "axle", "center", "center", "place", "place", "tongue", "tongue"))));
+                new Part("trailer", new Trailer(), Map.of("axle", "axle", "center", "center", "place", "place", "tongue", "tongue"))));
     }
 
     /** A guard along a ramp: the posts of the whole run, and one bay between two of them. */

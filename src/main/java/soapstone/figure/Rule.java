@@ -59,7 +59,7 @@ final class Rule implements Drawer {
         }
         double yours = brief.yours().at(wrong);
         return List.of(Label.text(brief.say("rule.yours", brief.size(yours))),
-                Label.text(NamedDrawer.lengthMiss(brief, yours - brief.right().at(wrong))));
+                Label.text(brief.say("rule.off", brief.size(yours - brief.right().at(wrong)))));
     }
 
     @Override

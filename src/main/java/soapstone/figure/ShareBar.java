@@ -82,7 +82,12 @@ final class ShareBar extends NamedDrawer {
 
     @Override
     String miss(Brief brief) {
-        return isWrong(brief) ? brief.say(word(end(brief.yours()) < end(brief.right()) ? "less" : "more")) : "";
+        if (!isWrong(brief)) {
+            return "";
+        }
+        double own = end(brief.yours());
+        boolean more = own > (pointed.equals("load") ? brief.right().at(whole) : end(brief.right()));
+        return more || own < end(brief.right()) ? brief.say(word(more ? "more" : "less")) : "";
     }
 
     @Override
@@ -141,9 +146,9 @@ final class ShareBar extends NamedDrawer {
         sheet.plate(Pen.VISIBLE, all, "part");
     }
 
-    /** Where one piece that is bought ends and the next begins. */
+    /** Where one piece that is bought ends and the next begins; while the order is asked nobody can count them. */
     private static void pieces(Values v, Sheet sheet, double scale) {
-        if (!v.has("piece") || v.at("order") / v.at("piece") > MOST_PIECES) {
+        if (!v.has("piece") || v.isHidden("order") || v.at("order") / v.at("piece") > MOST_PIECES) {
             return;
         }
         for (double x = v.at("piece"); x < v.at("order"); x += v.at("piece")) {

@@ -3,7 +3,10 @@ package soapstone.figure;
 import java.util.List;
 import soapstone.quantity.Dimension;
 
-/** A load on a sling with two equal legs. The arrows of the load and of the pull in one leg are to one scale of weights. */
+/**
+ * A load on a sling with two equal legs. The arrows of the load and of the pull in one leg are to one scale of weights; an
+ * answer's pull stands at the other leg, which pulls as hard.
+ */
 final class Sling extends NamedDrawer {
 
     private static final double LOAD = 66;
@@ -63,16 +66,16 @@ final class Sling extends NamedDrawer {
             pull(sheet, Ink.RIGHT, right.polar(OUT, up - 90), up, v.at("pull") * per, "pull");
         }
         if (yours && !isOffSheet(brief)) {
-            pull(sheet, Ink.YOURS, right.polar(2.2 * OUT, up - 90), up, brief.yours().at("pull") * per, "yours-pull");
+            pull(sheet, Ink.YOURS, left.polar(OUT, 270 - up), 180 - up, brief.yours().at("pull") * per, "yours-pull");
         }
         AngleMark.draw(sheet, Ink.RIGHT, left, Math.min(40, half * 0.8), new double[] {0, v.at("angle")}, 0, v.label("angle"));
         new Across(sheet, BOX, false, Ink.RIGHT, 0).add(-half, half, BOX, v.label("spread"));
         Leader.to(sheet, Ink.RIGHT, new Pt(0, 30), 0, v.label("load"), 0, 180, 20, 160, 340, 200);
         Leader.to(sheet, Ink.RIGHT, right.polar(OUT, up - 90).polar(Math.min(20, v.has("pull") ? v.at("pull") * per / 2 : 0), up), 0,
-                v.label("pull"), yours ? new double[] {-10, -30, 0, 10} : new double[] {10, 0, 30, -10});
+                v.label("pull"), 10, 0, 30, -10);
         if (yours && !isOffSheet(brief)) {
-            Pt tip = right.polar(2.2 * OUT, up - 90).polar(brief.yours().at("pull") * per, up);
-            Leader.to(sheet, Ink.YOURS, tip, 0, brief.yoursLabel("pull"), 30, 10, 60, 90, 120, 0);
+            Pt middle = left.polar(OUT, 270 - up).polar(brief.yours().at("pull") * per / 2, 180 - up);
+            Leader.to(sheet, Ink.YOURS, middle, 0, brief.yoursLabel("pull"), 170, 180, 150, 190);
         }
     }
 

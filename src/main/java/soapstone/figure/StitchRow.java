@@ -93,8 +93,9 @@ final class StitchRow extends NamedDrawer {
         above.add(0, room, v.label("length"));
         Label stitches = WeldSymbol.stitches(v);
         if (!stitches.isEmpty()) {
-            WeldSymbol.draw(sheet, new Pt(Math.min(stitch, room) / 2, PLATE), new Pt(Math.min(stitch, room) / 2 + 24, sheet.bounds().top() - 26),
-                    Label.NONE, stitches);
+            int last = series.indices()[series.indices().length - 1];
+            double x = Math.min(room - 2, last * v.at("pitch") * scale + stitch / 2);
+            WeldSymbol.draw(sheet, new Pt(x, PLATE), new Pt(Math.max(x - 24, 0), sheet.bounds().top() - 26), true, Label.NONE, stitches);
         }
     }
 

@@ -9,6 +9,8 @@ final class TorchRun extends NamedDrawer {
 
     private static final double HEIGHT = 22;
     private static final double BEAD = 9;
+    private static final double LEAN = 112;
+    private static final double HALF = 11;
 
     TorchRun() {
         super("torch-run", new FigureArgument("travel", Dimension.LENGTH.over(Dimension.TIME), false, false),
@@ -47,15 +49,14 @@ final class TorchRun extends NamedDrawer {
         Label arc = v.has("volts") ? v.label("volts") : Label.NONE;
         Label amps = v.has("amps") ? v.label("amps") : Label.NONE;
         Label both = arc.isEmpty() || amps.isEmpty() ? arc.then(amps) : arc.then(", ").then(amps);
-        Leader.to(sheet, Ink.RIGHT, new Pt(at - 22, -75), 0, both.isEmpty() ? Label.NONE : both, 160, 180, 145, 120);
+        Leader.to(sheet, Ink.RIGHT, tip.polar(52, LEAN).polar(HALF, LEAN + 90), 0, both.isEmpty() ? Label.NONE : both, 160, 180, 145, 120);
     }
 
     /** The nozzle, leaning back over the bead. */
     private static void torch(Sheet sheet, Pt tip) {
-        double lean = 112;
-        Pt back = tip.polar(80, lean);
-        List<Pt> nozzle = List.of(tip.polar(5, lean - 90), tip.polar(24, lean).polar(11, lean - 90), back.polar(11, lean - 90),
-                back.polar(11, lean + 90), tip.polar(24, lean).polar(11, lean + 90), tip.polar(5, lean + 90));
+        Pt back = tip.polar(80, LEAN);
+        List<Pt> nozzle = List.of(tip.polar(5, LEAN - 90), tip.polar(24, LEAN).polar(HALF, LEAN - 90), back.polar(HALF, LEAN - 90),
+                back.polar(HALF, LEAN + 90), tip.polar(24, LEAN).polar(HALF, LEAN + 90), tip.polar(5, LEAN + 90));
         sheet.path(Pen.VISIBLE, Path.polygon(nozzle), "torch");
     }
 }

@@ -6,7 +6,7 @@ import soapstone.quantity.Dimension;
 
 /**
  * A trailer from the side with its ball, its axle and the balance point of all that it carries. Center and axle are
- * measured from the front of the bed; where the bed's front is not told ({@code bed} 0) they are measured from the ball.
+ * measured from the front of the bed; without a bed's front they are measured from the ball.
  */
 final class Trailer extends NamedDrawer {
 
@@ -16,7 +16,7 @@ final class Trailer extends NamedDrawer {
     private static final double ARROW = 46;
 
     Trailer() {
-        super("trailer", FigureArgument.length("bed"), FigureArgument.length("axle"), FigureArgument.length("center"),
+        super("trailer", FigureArgument.length("bed").maybe(), FigureArgument.length("axle"), FigureArgument.length("center"),
                 FigureArgument.length("place").maybe(), new FigureArgument("tongue", Dimension.MASS, false, true));
     }
 
@@ -25,10 +25,14 @@ final class Trailer extends NamedDrawer {
         return true;
     }
 
+    private static double bed(Values v) {
+        return v.has("bed") ? v.at("bed") : 0;
+    }
+
     @Override
     public boolean canDraw(Values v) {
-        double reach = v.at("bed") + v.at("axle");
-        return v.at("bed") >= 0 && v.at("axle") > 0 && v.at("center") > 0 && v.at("center") < 1.4 * reach && v.at("bed") < 4 * v.at("axle");
+        double reach = bed(v) + v.at("axle");
+        return bed(v) >= 0 && v.at("axle") > 0 && v.at("center") > 0 && v.at("center") < 1.4 * reach && bed(v) < 4 * v.at("axle");
     }
 
     @Override
@@ -47,8 +51,8 @@ final class Trailer extends NamedDrawer {
 
     private static boolean isOffSheet(Brief brief) {
         Values r = brief.right();
-        double x = r.at("bed") + brief.yours().at("place");
-        double reach = r.at("bed") + r.at("axle");
+        double x = bed(r) + brief.yours().at("place");
+        double reach = bed(r) + r.at("axle");
         return x < 0 || x > 1.3 * reach;
     }
 
@@ -65,7 +69,7 @@ final class Trailer extends NamedDrawer {
     @Override
     public void draw(Brief brief, Sheet sheet, double room) {
         Values v = brief.right();
-        double datum = v.at("bed");
+        double datum = bed(v);
         double axle = datum + v.at("axle");
         double front = datum > 0 ? datum : 0.32 * axle;
         double rear = axle + 0.32 * axle;

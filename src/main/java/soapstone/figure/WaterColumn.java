@@ -35,12 +35,23 @@ final class WaterColumn extends NamedDrawer {
     }
 
     @Override
+    public boolean printsOfYours(String argument) {
+        return true;
+    }
+
+    @Override
     String miss(Brief brief) {
         if (!brief.differs("head")) {
             return "";
         }
-        String takes = brief.say(word("head"), brief.size(brief.yours().at("head")));
+        String takes = brief.say(word("takes"), head(brief));
         return isOffSheet(brief) ? brief.say("tank.off.sheet", takes) : takes;
+    }
+
+    /** The column that the answer takes, as its value is told. */
+    private static String head(Brief brief) {
+        Label told = brief.yours().label("head");
+        return told.isEmpty() ? brief.size(brief.yours().at("head")) : told.spoken();
     }
 
     private static boolean isOffSheet(Brief brief) {
@@ -71,7 +82,7 @@ final class WaterColumn extends NamedDrawer {
         new Upright(sheet, 0, true, Ink.RIGHT).add(0, -depth, v.label("depth"));
         Leader.to(sheet, Ink.RIGHT, gauge, GAUGE, v.label("pressure"), -30, -60, 0, 30);
         if (brief.differs("pressure")) {
-            Leader.to(sheet, Ink.YOURS, gauge, GAUGE, brief.yoursLabel("pressure"), -60, -90, -30, -110);
+            Leader.to(sheet, Ink.YOURS, gauge, GAUGE, brief.yoursLabel("pressure"), 250, 235, 260, -60);
         }
     }
 
@@ -112,8 +123,10 @@ final class WaterColumn extends NamedDrawer {
             Hatch.fill(sheet, Pen.YOURS_HATCH, new Box(column.left(), Math.min(column.top(), -head), column.right(),
                     Math.max(column.top(), -head)));
         }
-        Label takes = Label.text(brief.say("yours") + " " + brief.size(brief.yours().at("head")));
-        new Upright(sheet, column.right() + 18 + PIPE + 2 * GAUGE, false, Ink.YOURS).compact(brief.isNarrow())
-                .add(0, -head, column.right() + 8, takes);
+        Label told = brief.yoursLabel("head");
+        Label takes = told.isEmpty() ? Label.text(brief.say("yours") + " " + head(brief)) : told;
+        double beside = column.right() + 18 + PIPE + 2 * GAUGE;
+        sheet.line(Pen.YOURS_THIN, column.right() + 12, -head, beside, -head);
+        new Upright(sheet, beside, false, Ink.YOURS).compact(brief.isNarrow()).add(0, -head, takes);
     }
 }

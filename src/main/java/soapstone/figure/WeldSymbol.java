@@ -16,21 +16,24 @@ final class WeldSymbol {
 
     /**
      * @param tip   where the arrow points to
-     * @param elbow where the arrow's line meets the reference line, left of the symbol
+     * @param elbow where the arrow's line meets the reference line
+     * @param left  whether the reference line runs to the left of the elbow; the symbol reads the same both ways
      */
-    static void draw(Sheet sheet, Pt tip, Pt elbow, Label size, Label stitches) {
+    static void draw(Sheet sheet, Pt tip, Pt elbow, boolean left, Label size, Label stitches) {
         double before = size.isEmpty() ? 12 : size.width(Lettering.TEXT) + 2 * AIR + 4;
-        double x = elbow.x() + before;
         double behind = stitches.isEmpty() ? 12 : AIR + stitches.width(Lettering.TEXT);
+        double length = before + SIDE + behind + PAST;
+        double start = elbow.x() - (left ? length : 0);
+        double x = start + before;
         double y = elbow.y();
-        sheet.line(Pen.THIN, elbow.x(), y, x + SIDE + behind + PAST, y);
+        sheet.line(Pen.THIN, start, y, start + length, y);
         sheet.line(Pen.THIN, elbow, tip);
         sheet.arrow(Pen.ARROW, tip, elbow.degreesTo(tip));
         sheet.path(Pen.BEND, Path.polyline(List.of(new Pt(x, y), new Pt(x, y + SIDE), new Pt(x + SIDE, y))), "fillet-sign");
         double baseline = y + (size.isFramed() || stitches.isFramed() ? 17 : 15);
         sheet.letter(size, Lettering.TEXT, x - AIR, baseline, Anchor.END);
         sheet.letter(stitches, Lettering.TEXT, x + SIDE + AIR, baseline, Anchor.START);
-        sheet.keep(new Box(elbow.x(), y - 2, x + SIDE + behind + PAST, y + SIDE + 6));
+        sheet.keep(new Box(start, y - 2, start + length, y + SIDE + 6));
     }
 
     /** Length and pitch as the symbol writes them, such as 2 – 6; empty where one is not told. */

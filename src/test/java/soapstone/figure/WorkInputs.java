@@ -31,7 +31,7 @@ final class WorkInputs {
             case "stitch-row" -> stitches(in);
             case "torch-run" -> in.put("travel", unit("in/min"), sizes.between(8, 16)).put("volts", unit("V"), sizes.between(18, 28))
                     .put("amps", unit("A"), sizes.between(90, 220));
-            case "trailer" -> trailer(in, "bed", "axle", "center", "place");
+            case "trailer" -> trailer(in, random.nextBoolean() ? 0 : sizes.size(36, 60));
             case "loaded-skid" -> skid(in);
             case "sling" -> sling(in);
             case "load-bar" -> in.put("rating", Units.POUND, 3500).put("trailer", Units.POUND, sizes.between(600, 1200))
@@ -92,11 +92,14 @@ final class WorkInputs {
         in.length("length", stitch + (n - 1) * pitch).length("stitch", stitch).length("pitch", pitch).number("count", n);
     }
 
-    private void trailer(Inputs in, String bed, String axle, String center, String place) {
-        double from = random.nextBoolean() ? 0 : sizes.size(36, 60);
-        double to = from == 0 ? sizes.size(110, 150) : sizes.size(70, 96);
-        double at = to - sizes.size(6, 24);
-        in.length(bed, from).length(axle, to).length(center, at).length(place, at).put("tongue", Units.POUND, sizes.between(150, 600));
+    /** @param bed from the ball to the front of the bed; 0 where all is measured from the ball */
+    private void trailer(Inputs in, double bed) {
+        double axle = bed == 0 ? sizes.size(110, 150) : sizes.size(70, 96);
+        double center = axle - sizes.size(6, 24);
+        if (bed > 0) {
+            in.length("bed", bed);
+        }
+        in.length("axle", axle).length("center", center).length("place", center).put("tongue", Units.POUND, sizes.between(150, 600));
     }
 
     private void skid(Inputs in) {
@@ -152,7 +155,7 @@ final class WorkInputs {
         in.length("length", inside + sizes.size(0.2, 0.5)).length("width", sizes.size(32, 44)).length("height", sizes.size(22, 32))
                 .length("inside", inside).length("inside_height", sizes.size(21, 31)).length("baffle", baffle)
                 .length("space", (inside - n * baffle) / (n + 1)).number("count", n);
-        trailer(in, "bed", "axle", "center", "place");
+        trailer(in, 0);
     }
 
     private void guard(Inputs in) {
