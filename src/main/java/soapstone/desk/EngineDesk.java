@@ -15,6 +15,8 @@ import soapstone.page.Answer;
 import soapstone.page.AnswersView;
 import soapstone.page.BenchView;
 import soapstone.page.Caution;
+import soapstone.page.FigureKindLink;
+import soapstone.page.FigureKindView;
 import soapstone.page.FormulaTopic;
 import soapstone.page.FormulaView;
 import soapstone.page.FrontView;
@@ -221,6 +223,18 @@ public final class EngineDesk implements Desk {
     }
 
     @Override
+    public List<FigureKindLink> figureKinds() {
+        Library library = current.get();
+        return new KindBook(library, new Links(library), language).all();
+    }
+
+    @Override
+    public Optional<FigureKindView> figureKind(String name) {
+        Library library = current.get();
+        return new KindBook(library, new Links(library), language).kind(name);
+    }
+
+    @Override
     public List<Caution> cautions() {
         Library library = current.get();
         return new Links(library).cautions(List.copyOf(library.bank().cautions().keySet()));
@@ -250,6 +264,7 @@ public final class EngineDesk implements Desk {
         library.course().inOrder().stream().map(Lesson::id).forEach(id -> all.add(links.lesson(id)));
         library.bank().formulas().keySet().forEach(f -> all.add(links.formula(f)));
         library.bank().tables().keySet().forEach(t -> all.add(links.table(t)));
+        figureKinds().forEach(k -> all.add(Reference.figure(k.name(), k.title())));
         return all;
     }
 }

@@ -33,12 +33,13 @@ import soapstone.source.Issue;
 public record Library(Bank bank, Course course, Map<String, FormulaBody> bodies, Reached reached) {
 
     /** What each exercise reaches, found when it is first asked for: every page asks. */
-    record Reached(Map<String, List<Formula>> formulas, Map<String, List<String>> tables, Recent<SheetAddress, SheetView> sheets) {
+    record Reached(Map<String, List<Formula>> formulas, Map<String, List<String>> tables, Recent<SheetAddress, SheetView> sheets,
+            Map<String, Optional<KindBook.Draws>> draws) {
 
         private static final int MOST_SHEETS = 200;
 
         Reached() {
-            this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new Recent<>(MOST_SHEETS));
+            this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>(), new Recent<>(MOST_SHEETS), new ConcurrentHashMap<>());
         }
     }
 

@@ -20,6 +20,7 @@ public final class Address {
             case LESSON -> "/lessons/" + part(to.name());
             case FORMULA -> "/formulas/" + part(to.name());
             case TABLE -> "/tables/" + part(to.name());
+            case FIGURE -> "/figures/" + part(to.name());
             case CAUTION -> "/cautions#" + part(to.name());
         };
     }

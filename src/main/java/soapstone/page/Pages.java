@@ -161,6 +161,14 @@ public final class Pages {
         return render(reader, "table", view);
     }
 
+    public Page figureKinds(Reader reader, List<FigureKindLink> view) {
+        return render(reader, "figure-kinds", view);
+    }
+
+    public Page figureKind(Reader reader, FigureKindView view) {
+        return render(reader, "figure-kind", view);
+    }
+
     public Page cautions(Reader reader, List<Caution> view) {
         return render(reader, "cautions", view);
     }

@@ -12,7 +12,7 @@ public record Reference(Kind kind, String unit, String name, String title) {
 
     /** The kinds of pages that can be linked to. */
     public enum Kind {
-        UNIT, EXERCISE, LESSON, FORMULA, TABLE, CAUTION
+        UNIT, EXERCISE, LESSON, FORMULA, TABLE, FIGURE, CAUTION
     }
 
     public static Reference unit(String name, String title) {
@@ -33,6 +33,11 @@ public record Reference(Kind kind, String unit, String name, String title) {
 
     public static Reference table(String name, String title) {
         return new Reference(Kind.TABLE, "", name, title);
+    }
+
+    /** A kind of drawing. */
+    public static Reference figure(String name, String title) {
+        return new Reference(Kind.FIGURE, "", name, title);
     }
 
     public static Reference caution(String name, String title) {

@@ -9,6 +9,8 @@ import soapstone.page.AnswersView;
 import soapstone.page.BenchView;
 import soapstone.page.Caution;
 import soapstone.page.CourseUnit;
+import soapstone.page.FigureKindLink;
+import soapstone.page.FigureKindView;
 import soapstone.page.FormulaTopic;
 import soapstone.page.FormulaView;
 import soapstone.page.FrontView;
@@ -83,6 +85,11 @@ public interface Desk {
     List<Reference> tables();
 
     Optional<TableView> table(String name);
+
+    /** The kinds of drawing that a bank's file can name. */
+    List<FigureKindLink> figureKinds();
+
+    Optional<FigureKindView> figureKind(String name);
 
     List<Caution> cautions();
 

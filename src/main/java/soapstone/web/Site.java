@@ -50,6 +50,8 @@ final class Site {
                 .ask("/bench/{unit}/{id}", this::bench)
                 .get("/tables", v -> page(pages.tables(v.reader(), desk.tables())))
                 .get("/tables/{name}", v -> page(desk.table(v.part("name")), t -> pages.table(v.reader(), t)))
+                .get("/figures", v -> page(pages.figureKinds(v.reader(), desk(v).figureKinds())))
+                .get("/figures/{kind}", v -> page(desk(v).figureKind(v.part("kind")), k -> pages.figureKind(v.reader(), k)))
                 .get("/cautions", v -> page(pages.cautions(v.reader(), desk.cautions())))
                 .get("/answers", v -> page(pages.answers(v.reader(), desk.answers())))
                 .ask("/answers", this::tryAnswer)

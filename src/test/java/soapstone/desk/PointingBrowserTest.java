@@ -113,4 +113,17 @@ class PointingBrowserTest {
             browser.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
         }
     }
+
+    @Test
+    void axeFindsNothingOnAMarkedPageOrOnThePagesOfKinds() {
+        for (int width : Chromium.WIDTHS) {
+            marked(width);
+            assertThat(Chromium.axe(browser)).isEmpty();
+            for (String path : List.of("/figures", "/figures/hole-row", "/es/figures/mark-row")) {
+                browser.get(site.site().address(path));
+                assertThat(Chromium.axe(browser)).as(path).isEmpty();
+                assertThat(Chromium.sideways(browser)).as(path).asString().isEmpty();
+            }
+        }
+    }
 }

@@ -143,7 +143,7 @@ class RealBrowserTest {
         wide(DESK);
         for (String path : List.of("/", "/units", "/units/bends", "/lessons", "/lessons/holes-and-spaces", "/formulas", "/formulas/bend_allowance",
                 "/bench/formula/bend_allowance", "/bench/bends/hose-tray", "/exercises/bends/hose-tray?seed=7&units=metric", "/tables", "/tables/gauge",
-                "/cautions", "/answers", "/about")) {
+                "/cautions", "/answers", "/about", "/figures", "/figures/folded-and-flat")) {
             open(path);
             look(path);
             note(path, "axe", axe());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import soapstone.exercise.Ask;
+import soapstone.figure.FigureKinds;
 import soapstone.quantity.UnitSystem;
 import soapstone.variant.Effect;
 import soapstone.variant.Variant;
@@ -32,7 +33,8 @@ final class RealPages {
 
     /** Everything that has an address, exercises and benches in inches. */
     static List<String> all() {
-        List<String> all = new ArrayList<>(List.of("/", "/units", "/lessons", "/formulas", "/tables", "/cautions", "/answers", "/about"));
+        List<String> all = new ArrayList<>(List.of("/", "/units", "/lessons", "/formulas", "/tables", "/cautions", "/answers", "/about", "/figures"));
+        FigureKinds.kinds().forEach(k -> all.add("/figures/" + k.name()));
         RealSite.library().course().units().forEach(u -> all.add("/units/" + u.folder()));
         RealSite.library().course().inOrder().forEach(l -> all.add("/lessons/" + l.id()));
         RealSite.library().bank().tables().keySet().forEach(t -> all.add("/tables/" + t));

@@ -50,7 +50,7 @@ class PagesTest {
             if (plain == Message.class) {
                 return Words.verbatim(CANARY);
             }
-            if (plain == int.class) {
+            if (plain == int.class || plain == Integer.class) {
                 return 1;
             }
             if (plain == long.class) {
@@ -107,6 +107,9 @@ class PagesTest {
             TableView table = new TableView(CANARY, CANARY, CANARY, List.of(CANARY), List.of(CANARY), List.of(List.of(CANARY)), List.of());
             isText(() -> pages.table(reader, table));
             isText(() -> pages.tables(reader, List.of(Reference.table(CANARY, CANARY))));
+            FigureKindView kind = f.fill(FigureKindView.class);
+            isText(() -> pages.figureKind(reader, kind));
+            isText(() -> pages.figureKinds(reader, List.of(kind.link())));
             isText(() -> pages.cautions(reader, List.of(new Caution(CANARY, CANARY, CANARY))));
             AnswersView answers = f.fill(AnswersView.class);
             isText(() -> pages.answers(reader, answers));

@@ -24,6 +24,8 @@ import soapstone.page.CourseUnit;
 import soapstone.page.ExerciseLink;
 import soapstone.page.Explanation;
 import soapstone.page.Feedback;
+import soapstone.page.FigureKindLink;
+import soapstone.page.FigureKindView;
 import soapstone.page.FormulaTopic;
 import soapstone.page.FormulaView;
 import soapstone.page.FrontView;
@@ -371,6 +373,23 @@ class SampleDesk implements Desk {
                         List.of("Number", "Carbon [in]", "Galvanized [in]", "Stainless [in]", "Aluminum [in]", "Copper [in]"), rows,
                         List.of(SPACING)))
                 : Optional.empty();
+    }
+
+    private static FigureKindLink holeRow() {
+        return new FigureKindLink("hole-row", "Row of holes", true, 1);
+    }
+
+    @Override
+    public List<FigureKindLink> figureKinds() {
+        return List.of(holeRow());
+    }
+
+    @Override
+    public Optional<FigureKindView> figureKind(String name) {
+        return Optional.of(new FigureKindView(holeRow(), List.of(new FigureKindView.Argument("pitch", Message.of("dimension.length"), false, false)),
+                List.of(new FigureKindView.Use(BOLT_HOLES, "figure: {kind: hole-row, pitch: pitch}")), 1,
+                List.of(new FigureKindView.Sample(FigureKindView.Which.SMALLEST, BOLT_HOLES, UnitSystem.US, "", SampleFigures.holeRow(Optional.empty())))))
+                .filter(k -> name.equals("hole-row"));
     }
 
     @Override
