@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What holds for every drawing, whatever it shows. */
-final class Drawn {
+public final class Drawn {
 
     private static final int MOST_CHARACTERS = 60_000;
     /** Numbers as a drawing prints them: 41 3/8, 3/4, 0.078, 2400. */
@@ -18,7 +18,7 @@ final class Drawn {
     private Drawn() {}
 
     /** Checks both layouts of a drawing; {@code what} goes into every failure. */
-    static void isSound(Figure figure, String what) {
+    public static void isSound(Figure figure, String what) {
         assertThat(figure.title()).as(what).isNotBlank();
         check(figure.wide(), 720, figure, what + " wide");
         check(figure.narrow(), 340, figure, what + " narrow");
