@@ -128,9 +128,11 @@ class NothingIsLostTest {
     private static void check(String place, Set<String> acknowledged, int round) {
         try (Database database = Writers.open(place)) {
             List<String> kept = database.read(h -> h.createQuery("select receipt from attempt").mapTo(String.class).list());
-            assertThat(new HashSet<>(kept)).as("receipts after round " + round).containsAll(acknowledged).hasSameSizeAs(kept);
+            Set<String> each = new HashSet<>(kept);
+            assertThat(each).as("none twice after round " + round).hasSameSizeAs(kept);
+            assertThat(each.containsAll(acknowledged)).as("receipts after round " + round).isTrue();
             List<String> typed = database.read(h -> h.createQuery("select m.typed from mark m join attempt a on a.id = m.attempt where m.typed = a.receipt").mapTo(String.class).list());
-            assertThat(typed).as("answers of receipts after round " + round).containsAll(acknowledged);
+            assertThat(new HashSet<>(typed).containsAll(acknowledged)).as("answers of receipts after round " + round).isTrue();
             assertThat(Doctor.look(database).faults()).as("after round " + round).isEmpty();
         }
     }
