@@ -133,6 +133,9 @@ final class BendView {
         left.add(-bend.thickness(), 0, v.label("thickness"));
         neutral(sheet);
         radius(sheet);
+        // The second leg first: it has one good side, the level sizes have many heights.
+        Aligned.add(sheet, Ink.RIGHT, bend.corner(), bend.at(bend.outer(), bend.end()).polar(bend.second(), bend.angle()), -1, 0,
+                v.label("second"));
         Across below = new Across(sheet, 0, false, Ink.RIGHT, bend.corner().x() / 2);
         if (v.has("setback")) {
             below.add(0, v.at("setback") * scale, v.label("setback"));
@@ -141,8 +144,6 @@ final class BendView {
         if (miss.is("setback") && !isOffSheet(brief)) {
             yoursStart(sheet);
         }
-        Aligned.add(sheet, Ink.RIGHT, bend.corner(), bend.at(bend.outer(), bend.end()).polar(bend.second(), bend.angle()), -1, 0,
-                v.label("second"));
     }
 
     /** The inside radius: an arrow from the center to the inside face, lettered in the hollow of the bend. */
