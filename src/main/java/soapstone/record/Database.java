@@ -124,8 +124,8 @@ public final class Database implements AutoCloseable {
     private static String whyClosed(RuntimeException e) {
         for (Throwable cause = e; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLException sql && sql.getErrorCode() == ALREADY_OPEN) {
-                return "Another program has the school in this data folder open. A folder serves one program at a time: end the other one, or keep the school in "
-                        + "PostgreSQL (--database URL), which serves several.";
+                return "Another program has the school in this data folder open. Most likely that is the running site. A folder serves one program at a time: end the other one "
+                        + "and do this again, or keep the school in PostgreSQL (--database URL), which serves several.";
             }
         }
         return "The school's database cannot be opened: " + deepest(e) + ". Is it running, is there room on the disk, and may this program write there?";

@@ -94,7 +94,7 @@ class CodeCommandTest {
         try (Database open = Databases.h2(data)) {
             Shell.Result refused = inAnotherProcess("code", "--data", data.toString(), "--login", "kit");
             assertThat(refused.code()).isEqualTo(1);
-            assertThat(refused.err()).contains("most likely the running site", "Stop that one, do this again").doesNotContain("Exception");
+            assertThat(refused.err()).contains("Most likely that is the running site.", "end the other one and do this again").doesNotContain("Exception");
             assertThat(SqlSchool.of(open).people().password(1)).as("nothing happened").contains("encoded");
         }
     }
