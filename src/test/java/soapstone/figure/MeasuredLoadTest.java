@@ -109,7 +109,7 @@ class MeasuredLoadTest {
 
     @Test
     void aJobIsDrawnFromOneSetOfValues() {
-        eachLayout("hauling-tank", false, (in, drawn) -> {
+        eachLayout("tank-and-trailer", false, (in, drawn) -> {
             double ball = drawn.circles("ball").get(0).x();
             double scale = (drawn.circles("axle").get(0).x() - ball) / (bed(in) + one(in, "axle"));
             assertThat(middle(drawn.paths("weight").get(0)) - ball).isCloseTo((bed(in) + one(in, "center")) * scale, PIXEL);
@@ -121,8 +121,8 @@ class MeasuredLoadTest {
 
     @Test
     void aPartOfAJobThatIsRightStandsAlone() {
-        Samples.Sample guard = Samples.all().stream().filter(s -> s.name().equals("ramp-guard-as-cut")).findFirst().orElseThrow();
-        Inputs wrong = Inputs.of("ramp-guard");
+        Samples.Sample guard = Samples.all().stream().filter(s -> s.name().equals("picket-guard-as-cut")).findFirst().orElseThrow();
+        Inputs wrong = Inputs.of("picket-guard");
         guard.right().values().forEach((name, v) -> wrong.put(name, v.unit(), v.amounts()));
         DrawnSvg drawn = both(wrong, wrong.copy().number("posts", 4)).get(0);
         assertThat(drawn.paths("yours-piece")).hasSize(4);
