@@ -12,7 +12,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Reads a drawing back from its SVG, with nothing but the SVG: what is where. */
-final class DrawnSvg {
+public final class DrawnSvg {
 
     private static final Pattern STEP = Pattern.compile("([MLAZ])([^MLAZ]*)");
     private static final int ARC_POINTS = 24;
@@ -21,7 +21,7 @@ final class DrawnSvg {
     private final String text;
 
     /** One run of lettering and the box it takes, measured with the table of glyphs. */
-    record Lettered(String group, String text, Box box) {}
+    public record Lettered(String group, String text, Box box) {}
 
     private DrawnSvg(String text, Element root) {
         this.text = text;
@@ -29,7 +29,7 @@ final class DrawnSvg {
     }
 
     /** Fails when the text is not well-formed XML. */
-    static DrawnSvg read(String svg) {
+    public static DrawnSvg read(String svg) {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
@@ -69,7 +69,7 @@ final class DrawnSvg {
         return ((Element) root.getElementsByTagName(element).item(0)).getAttribute("id");
     }
 
-    List<Lettered> lettering() {
+    public List<Lettered> lettering() {
         List<Lettered> all = new ArrayList<>();
         for (Element t : elements("text")) {
             String group = group(t);
