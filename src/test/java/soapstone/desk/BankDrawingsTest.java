@@ -16,6 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
 import soapstone.figure.Drawn;
+import soapstone.figure.DrawnSvg;
+import soapstone.figure.Measures;
 
 /**
  * The drawings of every exercise of the bank, as they are asked, with all told, and as each mistake would have cut them: well formed,
@@ -76,6 +78,9 @@ class BankDrawingsTest {
             welding/heat-input efficiency
             """;
 
+    /** Exercises whose answers leave the part as it is drawn: what they have wrong is told in words. */
+    private static final Set<String> NOT_OVER_THE_PART = Set.of();
+
     static List<String> drawn() {
         return BankDrawings.exercises();
     }
@@ -100,6 +105,16 @@ class BankDrawingsTest {
         assertThat(unsaid).as(id).isEqualTo(notDrawn().getOrDefault(id, Set.of()));
     }
 
+    @ParameterizedTest
+    @MethodSource("drawn")
+    void measureWhatTheirNumbersSay(String id) {
+        String kind = RealSite.library().bank().exercise(id).orElseThrow().us().figure().orElseThrow().kind();
+        Taken taken = new Taken();
+        BankDrawings.each(id, FEW, taken::measure);
+        assertThat(taken.all.all() > 0).as("something is measured").isEqualTo(Measures.areOf(kind));
+        assertThat(taken.all.yours() > 0 || taken.yours == 0 || NOT_OVER_THE_PART.contains(id)).as(id + ": something of an answer's part is measured").isTrue();
+    }
+
     @Tag("soak")
     @ParameterizedTest
     @MethodSource("drawn")
@@ -108,6 +123,7 @@ class BankDrawingsTest {
         BankDrawings.each(id, MANY, d -> {
             isSound(d);
             saysNothingElse(d);
+            new Taken().measure(d);
             assertThat(may).as(d.what()).containsAll(unsaid(d));
         });
     }
@@ -117,6 +133,19 @@ class BankDrawingsTest {
     void nearlyEveryExerciseHasOne() {
         List<String> without = RealSite.library().bank().exercises().values().stream().filter(e -> e.us().figure().isEmpty()).map(Exercise::id).toList();
         assertThat(without).containsExactlyInAnyOrder("sheet/thicker");
+    }
+
+    /** What was measured of some drawings, and how many of them have an answer's part. */
+    private static final class Taken {
+        private Measures.Taken all = new Measures.Taken(0, 0);
+        private int yours;
+
+        private void measure(BankDrawings.Drawing d) {
+            yours += d.yours() == null ? 0 : 1;
+            for (DrawnSvg layout : d.layouts()) {
+                all = all.plus(Measures.take(d.right(), d.yours(), layout, d.what()));
+            }
+        }
     }
 
     private static void isSound(BankDrawings.Drawing d) {

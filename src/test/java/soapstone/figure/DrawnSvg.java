@@ -161,6 +161,52 @@ public final class DrawnSvg {
         return out;
     }
 
+    /** The straight pieces of the first path of that role, in the order of its outline. */
+    List<Pt[]> piecesOf(String role) {
+        return piecesOf(role, 0);
+    }
+
+    /** The same of another path of that role, counted from 0. */
+    List<Pt[]> piecesOf(String role, int index) {
+        List<Pt[]> out = new ArrayList<>();
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).skip(index).findFirst().orElseThrow();
+        for (List<Pt> line : points(path.getAttribute("d"))) {
+            for (int i = 1; i < line.size(); i++) {
+                out.add(new Pt[] {line.get(i - 1), line.get(i)});
+            }
+        }
+        return out;
+    }
+
+    /** The first pieces of all paths of that role. */
+    List<Pt[]> piecesOfAll(String role) {
+        List<Pt[]> out = new ArrayList<>();
+        for (int i = 0; i < paths(role).size(); i++) {
+            out.add(piecesOf(role, i).get(0));
+        }
+        return out;
+    }
+
+    /** The straight pieces of a path between its arcs, in the order of its outline; without the one that closes it. */
+    List<Pt[]> straights(String role) {
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).findFirst().orElseThrow();
+        List<Pt[]> out = new ArrayList<>();
+        Pt at = null;
+        Matcher m = STEP.matcher(path.getAttribute("d"));
+        while (m.find()) {
+            double[] n = numbers(m.group(2));
+            if (n.length < 2) {
+                continue;
+            }
+            Pt to = new Pt(n[n.length - 2], n[n.length - 1]);
+            if (m.group(1).equals("L")) {
+                out.add(new Pt[] {at, to});
+            }
+            at = to;
+        }
+        return out;
+    }
+
     private List<Element> elements(String name) {
         NodeList list = root.getElementsByTagName(name);
         List<Element> all = new ArrayList<>();
