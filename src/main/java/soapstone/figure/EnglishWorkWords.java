@@ -45,6 +45,7 @@ final class EnglishWorkWords {
         w.put("compartments.length", "Inside length");
         w.put("compartments.count", "Baffles");
         w.put("compartments.limit", "Longest compartment that is allowed");
+        w.put("compartments.width", "Inside width");
         w.put("compartments.pieces", "baffles");
         w.put("compartments.width.free", "the length is to scale, the width is not");
         w.put("filling-tank.title", "Tank that is being filled");

@@ -12,7 +12,7 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Reads a drawing back from its SVG, with nothing but the SVG: what is where. */
-final class DrawnSvg {
+public final class DrawnSvg {
 
     private static final Pattern STEP = Pattern.compile("([MLAZ])([^MLAZ]*)");
     private static final int ARC_POINTS = 24;
@@ -21,7 +21,7 @@ final class DrawnSvg {
     private final String text;
 
     /** One run of lettering and the box it takes, measured with the table of glyphs. */
-    record Lettered(String group, String text, Box box) {}
+    public record Lettered(String group, String text, Box box) {}
 
     private DrawnSvg(String text, Element root) {
         this.text = text;
@@ -29,7 +29,7 @@ final class DrawnSvg {
     }
 
     /** Fails when the text is not well-formed XML. */
-    static DrawnSvg read(String svg) {
+    public static DrawnSvg read(String svg) {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
@@ -69,7 +69,7 @@ final class DrawnSvg {
         return ((Element) root.getElementsByTagName(element).item(0)).getAttribute("id");
     }
 
-    List<Lettered> lettering() {
+    public List<Lettered> lettering() {
         List<Lettered> all = new ArrayList<>();
         for (Element t : elements("text")) {
             String group = group(t);
@@ -157,6 +157,52 @@ final class DrawnSvg {
             if (group(e).matches(groups)) {
                 new Shape.Plate(Pen.VISIBLE, box(e), "").pieces().forEach(p -> out.add(new Pt[] {p.a(), p.b()}));
             }
+        }
+        return out;
+    }
+
+    /** The straight pieces of the first path of that role, in the order of its outline. */
+    List<Pt[]> piecesOf(String role) {
+        return piecesOf(role, 0);
+    }
+
+    /** The same of another path of that role, counted from 0. */
+    List<Pt[]> piecesOf(String role, int index) {
+        List<Pt[]> out = new ArrayList<>();
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).skip(index).findFirst().orElseThrow();
+        for (List<Pt> line : points(path.getAttribute("d"))) {
+            for (int i = 1; i < line.size(); i++) {
+                out.add(new Pt[] {line.get(i - 1), line.get(i)});
+            }
+        }
+        return out;
+    }
+
+    /** The first pieces of all paths of that role. */
+    List<Pt[]> piecesOfAll(String role) {
+        List<Pt[]> out = new ArrayList<>();
+        for (int i = 0; i < paths(role).size(); i++) {
+            out.add(piecesOf(role, i).get(0));
+        }
+        return out;
+    }
+
+    /** The straight pieces of a path between its arcs, in the order of its outline; without the one that closes it. */
+    List<Pt[]> straights(String role) {
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).findFirst().orElseThrow();
+        List<Pt[]> out = new ArrayList<>();
+        Pt at = null;
+        Matcher m = STEP.matcher(path.getAttribute("d"));
+        while (m.find()) {
+            double[] n = numbers(m.group(2));
+            if (n.length < 2) {
+                continue;
+            }
+            Pt to = new Pt(n[n.length - 2], n[n.length - 1]);
+            if (m.group(1).equals("L")) {
+                out.add(new Pt[] {at, to});
+            }
+            at = to;
         }
         return out;
     }

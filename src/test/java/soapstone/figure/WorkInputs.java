@@ -25,7 +25,12 @@ final class WorkInputs {
             case "receiver" -> in.length("diameter", sizes.size(10, 40)).length("thickness", sizes.size(0.1, 0.4))
                     .put("pressure", Units.PSI, sizes.between(40, 160));
             case "baffle-plate" -> in.length("width", sizes.size(28, 48)).length("height", sizes.size(22, 36)).length("opening", sizes.size(8, 20));
-            case "compartments" -> in.length("length", sizes.size(60, 140)).number("count", sizes.between(1, 8)).length("limit", sizes.size(14, 30));
+            case "compartments" -> {
+                in.length("length", sizes.size(60, 140)).number("count", sizes.between(1, 8)).length("limit", sizes.size(14, 30));
+                if (random.nextBoolean()) {
+                    in.length("width", sizes.size(24, 50));
+                }
+            }
             case "filling-tank" -> filling(in);
             case "fillet-weld" -> weld(in);
             case "stitch-row" -> stitches(in);

@@ -44,6 +44,7 @@ final class WorkSamples {
         one(s, "compartments", tank.copy().ask("count", "a"));
         cut(s, "compartments-as-cut", tank, tank.copy().number("count", 3));
         cut(s, "compartments-more", tank, tank.copy().number("count", 6));
+        one(s, "compartments-width", tank.copy().without("limit").length("width", 36));
         Inputs fill = Inputs.of("filling-tank").put("capacity", Units.GALLONS, 180).put("start", Units.GALLONS, 25)
                 .put("flow", unit("gal/min"), 6.5).put("filled", Units.GALLONS, 180);
         one(s, "filling-tank", fill.copy().texts("filled"));
