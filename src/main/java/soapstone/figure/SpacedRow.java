@@ -77,9 +77,9 @@ final class SpacedRow extends NamedDrawer {
     public List<Label> notes(Brief brief) {
         List<Label> notes = new ArrayList<>();
         Label count = brief.right().label("count");
-        notes.add(count.isEmpty() ? count : count.then(" " + brief.say(word("pieces"))));
+        notes.add(count.isEmpty() ? count : count.then(" " + pieces(brief, brief.right())));
         if (brief.isAsCut() && brief.differs("count") && brief.yours().isTold("count")) {
-            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + brief.say(word("pieces"))));
+            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + pieces(brief, brief.yours())));
         }
         notes.add(posts || brief.right().has("width") ? Label.NONE : Label.text(brief.say(word("width.free"))));
         notes.removeIf(Label::isEmpty);

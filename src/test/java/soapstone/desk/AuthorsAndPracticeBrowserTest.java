@@ -13,6 +13,7 @@ import org.htmlunit.html.HtmlPage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
@@ -111,17 +112,30 @@ class AuthorsAndPracticeBrowserTest {
         }
     }
 
+    /** Kinds by turns in one language and the other. */
     @Test
     void everyKindOfDrawing() throws Exception {
-        browser.get(site.address("/about"));
+        asGuest(LANGUAGES.get(0), List.of("/figures"));
+        asGuest(LANGUAGES.get(1), List.of("/figures"));
+        List<FigureKind> kinds = FigureKinds.kinds();
+        for (int i = 0; i < kinds.size(); i++) {
+            asGuest(LANGUAGES.get(i % 2), List.of("/figures/" + kinds.get(i).name()));
+        }
+    }
+
+    @Tag("soak")
+    @Test
+    void everyKindOfDrawingInBothLanguages() throws Exception {
+        for (String language : LANGUAGES) {
+            asGuest(language, FigureKinds.kinds().stream().map(k -> "/figures/" + k.name()).toList());
+        }
+    }
+
+    private void asGuest(String language, List<String> paths) throws Exception {
         browser.manage().deleteAllCookies();
         try (WebClient plain = site.browser()) {
-            for (String language : LANGUAGES) {
-                String base = language.equals("en") ? "" : "/" + language;
-                look("a guest", plain, base + "/figures", 200, language);
-                for (FigureKind kind : FigureKinds.kinds()) {
-                    look("a guest", plain, base + "/figures/" + kind.name(), 200, language);
-                }
+            for (String path : paths) {
+                look("a guest", plain, (language.equals("en") ? "" : "/" + language) + path, 200, language);
             }
         }
     }
