@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
+import soapstone.figure.Dimensions;
 import soapstone.figure.Drawn;
 import soapstone.figure.DrawnSvg;
 import soapstone.figure.Measures;
@@ -115,6 +116,12 @@ class BankDrawingsTest {
         assertThat(taken.all.yours() > 0 || taken.yours == 0 || NOT_OVER_THE_PART.contains(id)).as(id + ": something of an answer's part is measured").isTrue();
     }
 
+    @ParameterizedTest
+    @MethodSource("drawn")
+    void dimensionTheirSizesToOneScale(String id) {
+        BankDrawings.each(id, FEW, BankDrawingsTest::isToOneScale);
+    }
+
     @Tag("soak")
     @ParameterizedTest
     @MethodSource("drawn")
@@ -124,6 +131,7 @@ class BankDrawingsTest {
             isSound(d);
             saysNothingElse(d);
             new Taken().measure(d);
+            isToOneScale(d);
             assertThat(may).as(d.what()).containsAll(unsaid(d));
         });
     }
@@ -150,6 +158,12 @@ class BankDrawingsTest {
 
     private static void isSound(BankDrawings.Drawing d) {
         Drawn.isSound(d.figure(), d.wide(), d.narrow(), d.what());
+    }
+
+    private static void isToOneScale(BankDrawings.Drawing d) {
+        if (!d.asked() && d.yours() == null) {
+            Dimensions.areToOneScale(d.right(), d.what());
+        }
     }
 
     private static void saysNothingElse(BankDrawings.Drawing d) {

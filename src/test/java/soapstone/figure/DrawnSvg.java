@@ -187,6 +187,17 @@ public final class DrawnSvg {
         return out;
     }
 
+    /** The thin lines of the right part that belong to a size, in the order of drawing. */
+    List<Pt[]> linesOf(String size) {
+        List<Pt[]> out = new ArrayList<>();
+        for (Element e : elements("path")) {
+            if (group(e).equals("thin") && e.getAttribute("data-size").equals(size)) {
+                points(e.getAttribute("d")).stream().filter(l -> l.size() == 2).forEach(l -> out.add(new Pt[] {l.get(0), l.get(1)}));
+            }
+        }
+        return out;
+    }
+
     /** The straight pieces of a path between its arcs, in the order of its outline; without the one that closes it. */
     List<Pt[]> straights(String role) {
         Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).findFirst().orElseThrow();
