@@ -15,13 +15,16 @@ import soapstone.source.Message;
 public record TypingGridView(long id, String title, long inClass, String className, int place, int places, String problem, List<String> letters, List<Row> rows, boolean looked,
         boolean good, Optional<Message> fault, boolean late) {
 
+    /** @param box empty where the sheet asks for nothing in this column */
+    public record Cell(Optional<AnswerBox> box) {}
+
     /**
      * A sheet.
      *
-     * @param boxes   one for each column; empty where the sheet asks for nothing there
+     * @param boxes   one for each column
      * @param refusal why nothing is taken
      */
-    public record Row(long sheet, String number, String seat, String shown, List<Optional<AnswerBox>> boxes, Optional<Message> refusal) {
+    public record Row(long sheet, String number, String seat, String shown, List<Cell> boxes, Optional<Message> refusal) {
 
         public Row {
             boxes = List.copyOf(boxes);

@@ -10,7 +10,17 @@ final class Drawn {
 
     private static final Pattern TELLS = Pattern.compile("<desc[^>]*>(.*?)</desc>", Pattern.DOTALL);
 
+    private static final Pattern BOX = Pattern.compile("viewBox=\"0 0 (\\d+) (\\d+)\"");
+    /** How many units wide the narrow layout is. */
+    static final double NARROW = 340;
+
     private Drawn() {}
+
+    /** In units. */
+    static double height(Html svg) {
+        Matcher box = BOX.matcher(svg.markup());
+        return box.find() ? Double.parseDouble(box.group(2)) : 0;
+    }
 
     static Html wide(Figure figure) {
         return ready(figure.wide());

@@ -15,6 +15,12 @@ import soapstone.page.Words;
 /** Makes the pages of a packet, sheet by sheet. */
 public final class Packet {
 
+    /** How wide the style sheet draws a drawing. */
+    private static final double DRAWING = 83;
+    private static final double LINE = 4.6;
+    private static final double BOX = 19;
+    private static final int SIGNS_A_LINE = 58;
+
     private final Printing printing;
     private final PacketChoices choices;
 
@@ -32,8 +38,9 @@ public final class Packet {
      * @param differs    whether the tolerance stands beside each box
      * @param cautions   that no problem before it has told
      * @param toldBefore the others
+     * @param workBelow  whether the room for work is under the drawing; else it is under the boxes
      */
-    record Piece(PacketSheet.Problem problem, Optional<Html> figure, boolean differs, List<Caution> cautions, List<Told> toldBefore) {}
+    record Piece(PacketSheet.Problem problem, Optional<Html> figure, boolean differs, List<Caution> cautions, List<Told> toldBefore, boolean workBelow) {}
 
     /** A caution that stands at an earlier problem. */
     record Told(Caution caution, int place) {}
@@ -64,14 +71,31 @@ public final class Packet {
                     before.add(new Told(caution, at));
                 }
             }
-            pieces.add(new Piece(problem, problem.sheet().figure().map(Drawn::narrow), differs, fresh, before));
+            pieces.add(new Piece(problem, problem.sheet().figure().map(Drawn::narrow), differs, fresh, before, isDrawingShorter(problem.sheet(), fresh)));
         }
         return pieces;
     }
 
+    /** Which of the two columns has the room left, as far as it can be told before it is laid out. Sizes are in millimeters. */
+    private static boolean isDrawingShorter(SheetView sheet, List<Caution> cautions) {
+        double drawing = sheet.figure().map(f -> Drawn.height(f.narrow()) * DRAWING / Drawn.NARROW).orElse(0.0);
+        double text = lines(sheet.story()) * LINE;
+        for (String note : sheet.notes()) {
+            text += lines(note) * LINE;
+        }
+        for (Caution caution : cautions) {
+            text += lines(caution.title() + caution.says()) * LINE;
+        }
+        return drawing < text + sheet.boxes().size() * BOX;
+    }
+
+    private static int lines(String text) {
+        return text.length() / SIGNS_A_LINE + 1;
+    }
+
     private Leaf leaf(String title) {
         String kinds = (choices.half() ? "half" : "whole") + (choices.large() ? " large" : " usual");
-        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 48mm 12mm" : "10mm 12mm 32mm 12mm";
+        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 48mm 12mm" : "9mm 12mm 31mm 12mm";
         return Leaf.of(choices.size(), false, margins, title, kinds);
     }
 

@@ -109,7 +109,8 @@ final class TypingClassRoom implements SchoolSite.Room {
                 o.sheet().problems().stream().filter(p -> p.place() == place).findFirst().ifPresent(p -> lines.add(line(v, owned, o, p, look)));
             }
             lines.forEach(l -> rows.add(new TypingGridView.Row(l.owned().sheet().id(), l.owned().sheet().number(), l.owned().seat(), l.owned().name(),
-                    letters.stream().map(letter -> l.boxes().stream().filter(b -> b.letter().equals(l.owned().sheet().id() + letter)).findFirst()).toList(), l.refusal())));
+                    letters.stream().map(letter -> new TypingGridView.Cell(l.boxes().stream().filter(b -> b.letter().equals(l.owned().sheet().id() + letter)).findFirst())).toList(),
+                    l.refusal())));
         }
 
         private record Line(PrintWork.Owned owned, List<AnswerBox> boxes, Optional<Message> refusal) {}
