@@ -2,7 +2,7 @@ package soapstone.figure;
 
 import java.util.Map;
 
-/** The English words of drawings of work: vessels, welds, loads, rows, and whole jobs. */
+/** The English words of drawings of work: vessels, welds, loads, rows, and whole assemblies. */
 final class EnglishWorkWords {
 
     private EnglishWorkWords() {}
@@ -16,7 +16,7 @@ final class EnglishWorkWords {
         shares(w);
         rows(w);
         parts(w);
-        jobs(w);
+        assemblies(w);
     }
 
     private static void vessels(Map<String, String> w) {
@@ -209,17 +209,17 @@ final class EnglishWorkWords {
         w.put("area-grid.meters", "each whole square is one square meter");
     }
 
-    private static void jobs(Map<String, String> w) {
-        w.put("hauling-tank.title", "Tank on its trailer");
-        w.put("hauling-tank.title.yours", "Tank and trailer by your answers, over the right ones");
-        w.put("hauling-tank.is", "The tank from outside, in section along its length, and on its trailer.");
-        w.put("hauling-tank.outside", "outside");
-        w.put("hauling-tank.inside", "section along the tank");
-        w.put("hauling-tank.trailer", "on the trailer, from the ball");
-        w.put("ramp-guard.title", "Guard along a ramp");
-        w.put("ramp-guard.title.yours", "Guard by your answers, over the right one");
-        w.put("ramp-guard.is", "All posts of the guard, and one bay between two posts.");
-        w.put("ramp-guard.posts", "all posts");
-        w.put("ramp-guard.bay", "one bay");
+    private static void assemblies(Map<String, String> w) {
+        w.put("tank-and-trailer.title", "Tank on its trailer");
+        w.put("tank-and-trailer.title.yours", "Tank and trailer by your answers, over the right ones");
+        w.put("tank-and-trailer.is", "A tank from outside, in section along its length, and on its trailer.");
+        w.put("tank-and-trailer.outside", "outside");
+        w.put("tank-and-trailer.inside", "section along the tank");
+        w.put("tank-and-trailer.trailer", "on the trailer, from the ball");
+        w.put("picket-guard.title", "Guard with posts and pickets");
+        w.put("picket-guard.title.yours", "Guard by your answers, over the right one");
+        w.put("picket-guard.is", "All posts of a guard, and one bay between two of them.");
+        w.put("picket-guard.posts", "all posts");
+        w.put("picket-guard.bay", "one bay");
     }
 }

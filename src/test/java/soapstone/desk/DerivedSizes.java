@@ -72,8 +72,8 @@ final class DerivedSizes {
             case "bend" -> length((one(yours, "k") - one(right, "k")) * one(right, "thickness"));
             case "baffle-tank" -> length(gaps("count", "thickness", "space") - one(right, "length"));
             case "gap-row" -> length(gaps("count", "width", "gap") - one(right, "opening"));
-            case "hauling-tank" -> length(gaps("count", "baffle", "space") - one(right, "inside"));
-            case "ramp-guard" -> {
+            case "tank-and-trailer" -> length(gaps("count", "baffle", "space") - one(right, "inside"));
+            case "picket-guard" -> {
                 length(gaps("pickets", "picket", "gap") - one(right, "opening"));
                 posts("run", "posts");
             }

@@ -59,8 +59,8 @@ class MeasuredLoadTest {
 
     @Test
     void aPartOfAJobThatIsRightStandsAlone() {
-        Samples.Sample guard = Samples.all().stream().filter(s -> s.name().equals("ramp-guard-as-cut")).findFirst().orElseThrow();
-        Inputs wrong = Inputs.of("ramp-guard");
+        Samples.Sample guard = Samples.all().stream().filter(s -> s.name().equals("picket-guard-as-cut")).findFirst().orElseThrow();
+        Inputs wrong = Inputs.of("picket-guard");
         guard.right().values().forEach((name, v) -> wrong.put(name, v.unit(), v.amounts()));
         DrawnSvg drawn = both(wrong, wrong.copy().number("posts", 4)).get(0);
         assertThat(drawn.paths("yours-piece")).hasSize(4);

@@ -21,7 +21,7 @@ final class RowMeasures {
         all.put("gap-row", p -> gaps(p, "opening", "width", "gap", "count"));
         all.put("mark-row", RowMeasures::marks);
         all.put("post-row", p -> posts(p, "length", "spacing", "count"));
-        all.put("ramp-guard", RowMeasures::guard);
+        all.put("picket-guard", RowMeasures::guard);
         all.put("stitch-row", RowMeasures::stitches);
         all.put("cut-bar", RowMeasures::cuts);
         all.put("butted-bars", RowMeasures::bars);

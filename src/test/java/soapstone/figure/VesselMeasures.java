@@ -23,7 +23,7 @@ final class VesselMeasures {
         all.put("water-column", VesselMeasures::column);
         all.put("receiver", VesselMeasures::receiver);
         all.put("filling-tank", VesselMeasures::filling);
-        all.put("hauling-tank", VesselMeasures::hauling);
+        all.put("tank-and-trailer", VesselMeasures::tankAndTrailer);
         all.put("plate", VesselMeasures::plate);
         all.put("area-grid", VesselMeasures::grid);
         all.put("ring", p -> p.same("hole", p.svg.radius("hole"), p.svg.radius("part") * p.at("hole") / p.at("outer")));
@@ -193,7 +193,7 @@ final class VesselMeasures {
         }
     }
 
-    private static void hauling(Paper p) {
+    private static void tankAndTrailer(Paper p) {
         List<Box> parts = p.svg.rectangles("part");
         box(p, parts.get(0));
         baffles(p, parts.get(1), "inside", "inside_height", "baffle");

@@ -58,8 +58,8 @@ final class WorkInputs {
             case "drill" -> in.length("diameter", sizes.size(0.25, 1)).put("speed", unit("ft/min"), sizes.between(40, 120))
                     .put("turns", unit("rpm"), sizes.between(200, 1600));
             case "area-grid" -> in.length("length", sizes.size(6, 120)).length("width", sizes.size(6, 60));
-            case "hauling-tank" -> hauling(in);
-            case "ramp-guard" -> guard(in);
+            case "tank-and-trailer" -> hauling(in);
+            case "picket-guard" -> guard(in);
             default -> throw new AssertionError("no inputs for " + kind);
         }
     }
