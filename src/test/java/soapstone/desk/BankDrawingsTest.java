@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
@@ -19,6 +20,7 @@ import soapstone.figure.Dimensions;
 import soapstone.figure.Drawn;
 import soapstone.figure.DrawnSvg;
 import soapstone.figure.Measures;
+import soapstone.quantity.UnitSystem;
 
 /**
  * The drawings of every exercise of the bank, as they are asked, with all told, and as each mistake would have cut them: well formed,
@@ -120,6 +122,19 @@ class BankDrawingsTest {
     @MethodSource("drawn")
     void dimensionTheirSizesToOneScale(String id) {
         BankDrawings.each(id, FEW, BankDrawingsTest::isToOneScale);
+    }
+
+    /** A deduction that is an addition; a row of an answer that is much too long; and what printed untrue numbers. */
+    @ParameterizedTest
+    @CsvSource({"bends/metric-factor, US, 57", "jobs/ramp-guard, US, 199", "spacing/bolt-holes, US, 1", "measuring/rule-reading, US, 1",
+        "baffles/compartment-gallons, US, 0", "boxes/lid-fit, US, 1"})
+    void seedsThatFoundSomething(String id, UnitSystem units, long seed) {
+        BankDrawings.of(id, units, seed, d -> {
+            isSound(d);
+            saysNothingElse(d);
+            new Taken().measure(d);
+            isToOneScale(d);
+        });
     }
 
     @Tag("soak")

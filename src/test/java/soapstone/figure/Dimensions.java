@@ -85,7 +85,7 @@ public final class Dimensions {
             for (int i = 0; i + 2 < lines.size(); i++) {
                 double length = length(lines.get(i), lines.get(i + 1), lines.get(i + 2));
                 if (length > 0) {
-                    all.add(new Drawn(name, value(values, name), length));
+                    all.add(new Drawn(name, Math.abs(value(values, name)), length));
                     i += 2;
                 }
             }
