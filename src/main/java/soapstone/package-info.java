@@ -24,6 +24,7 @@
  *     {@link soapstone.school.School}.
  * <li>{@link soapstone.record}: what the school keeps, in a database and out again; entry {@link soapstone.record.SqlSchool}.
  * <li>{@link soapstone.page}: view models in, HTML out; entry {@link soapstone.page.Pages}.
+ * <li>{@link soapstone.paper}: view models in, PDF out: sheets, keys, strips; entry {@link soapstone.paper.Press}.
  * <li>{@link soapstone.web}: HTTP in, pages out; the only package with servlets; entry {@link soapstone.web.SiteServer}.
  * <li>{@link soapstone.desk}: what the web asks for in, view models out of bank and course; entry
  *     {@link soapstone.desk.EngineDesk}.

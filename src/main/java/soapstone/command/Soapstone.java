@@ -44,6 +44,7 @@ public final class Soapstone implements Runnable {
         COMMANDS.put("mark", Mark::new);
         COMMANDS.put(Read.NAME, Read::new);
         COMMANDS.put("work", Work::new);
+        COMMANDS.put("print", PrintCommand::new);
         COMMANDS.put("speed", SpeedCommand::new);
         COMMANDS.put("backup", BackupCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);

@@ -11,6 +11,7 @@ import soapstone.speed.FigureSpeed;
 import soapstone.speed.KeepingSpeed;
 import soapstone.speed.MarkingSpeed;
 import soapstone.speed.PageSpeed;
+import soapstone.speed.PaperSpeed;
 import soapstone.speed.SizeSpeed;
 import soapstone.speed.SmallHeap;
 import soapstone.speed.Speed;
@@ -41,6 +42,8 @@ final class SpeedTold {
         speed.keeping().forEach(k -> keeping(k, lines));
         lines.add("");
         crowd(speed.crowd(), lines);
+        lines.add("");
+        paper(speed.paper(), lines);
         speed.sizes().forEach(k -> size(k, lines));
         return lines;
     }
@@ -116,6 +119,11 @@ final class SpeedTold {
                 m.classes() == 1 ? "class" : "classes", m.answers(), m.bytes() / 1e6, m.fill(), m.open(), m.backup());
     }
 
+    private static void paper(PaperSpeed p, List<String> lines) {
+        lines.add(String.format(Locale.ROOT, "On paper, %d sheets of %d problems with drawings, a process of its own in 256 MB of heap from start to end: the packet in %.1f s "
+                + "(%d pages), the key in %.1f s (%d pages).", p.sheets(), p.problems(), p.packet().seconds(), p.packet().pages(), p.key().seconds(), p.key().pages()));
+    }
+
     private static String spread(Spread s, int places) {
         String format = "%." + places + "f (%." + places + "f to %." + places + "f)";
         return String.format(Locale.ROOT, format, s.median(), s.low(), s.high());
@@ -149,6 +157,9 @@ final class SpeedTold {
                     .set("rawASecond", json(k.crowd().raw()));
         }
         data.set("crowd", json(speed.crowd()));
+        ObjectNode paper = data.putObject("paper").put("sheets", speed.paper().sheets()).put("problems", speed.paper().problems());
+        paper.putObject("packet").put("pages", speed.paper().packet().pages()).set("seconds", rounded(speed.paper().packet().seconds()));
+        paper.putObject("key").put("pages", speed.paper().key().pages()).set("seconds", rounded(speed.paper().key().seconds()));
         ArrayNode sizes = data.putArray("sizes");
         speed.sizes().forEach(k -> sizes.add(size(k)));
         return data;

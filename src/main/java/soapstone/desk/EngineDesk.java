@@ -33,6 +33,7 @@ import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 import soapstone.web.Desk;
 import soapstone.web.MarksDesk;
+import soapstone.web.PaperDesk;
 import soapstone.web.ShopDesk;
 import soapstone.web.WorkDesk;
 
@@ -51,6 +52,7 @@ public final class EngineDesk implements Desk {
     private final MarksDesk marks;
     private final WorkDesk work;
     private final ShopDesk shop;
+    private final PaperDesk paper;
 
     /** @param current gives the library as it is now */
     public EngineDesk(Supplier<Library> current) {
@@ -63,6 +65,7 @@ public final class EngineDesk implements Desk {
         this.marks = new EngineMarksDesk(current, language);
         this.work = new EngineWorkDesk(current, language);
         this.shop = new EngineShopDesk(current, language);
+        this.paper = new EnginePaperDesk(current, language);
     }
 
     @Override
@@ -83,6 +86,11 @@ public final class EngineDesk implements Desk {
     @Override
     public ShopDesk shop() {
         return shop;
+    }
+
+    @Override
+    public PaperDesk paper() {
+        return paper;
     }
 
     @Override

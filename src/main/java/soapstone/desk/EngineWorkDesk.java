@@ -141,7 +141,8 @@ final class EngineWorkDesk implements WorkDesk {
         };
     }
 
-    private static Optional<Variant> variant(Library library, Piece piece) {
+    /** The numbers that a problem was dealt with; empty where its earlier form was not kept. */
+    static Optional<Variant> variant(Library library, Piece piece) {
         Optional<Exercise> exercise = marking(library, piece).exercise(piece.problem());
         return exercise.flatMap(piece.problem()::drawn);
     }

@@ -32,7 +32,7 @@ import soapstone.source.Message;
  * <p>A template sees the view as {@code v} and these methods, no others: {@code w(key, places…)} says a sentence,
  * {@code b(key, places…)} says it with the places in bold, {@code q(key, places…)} says it with the bank's words in the places,
  * {@code say(message)} says a message, {@code keep(text)} holds
- * fractions and units together, {@code to(reference)} and {@code bench(reference, units)} give addresses; every other address begins with
+ * fractions and units together, {@code f(text)} does that and sets fractions for paper, {@code to(reference)} and {@code bench(reference, units)} give addresses; every other address begins with
  * {@code ${base}}. What the bank says is English: on a page in another language an element that holds nothing else has {@code ${bank}}, one that
  * holds a message {@code ${tongue(message)}}. Every form that changes something holds {@code <@layout.key/>}.
  */
@@ -248,6 +248,7 @@ public final class Pages {
                 "tongue", given -> tongue(words, Words.isVerbatim(part(given, 0, Message.class))),
                 "say", given -> Shop.keepTogether(words.say(part(given, 0, Message.class))),
                 "keep", given -> Shop.keepTogether(text(given, 0)),
+                "f", given -> HTMLOutputFormat.INSTANCE.fromMarkup(Fractions.markup(Shop.keepTogether(text(given, 0)))),
                 "to", given -> base + Address.of(part(given, 0, Reference.class)),
                 "bench", given -> base + Address.bench(part(given, 0, Reference.class), UnitSystem.valueOf(text(given, 1))),
                 "practise", given -> base + exercise(part(given, 0, ExerciseLink.class)));

@@ -28,7 +28,7 @@ public final class Words {
 
     /** The rooms that have words. A room whose file is not there yet has nothing to say. */
     static final List<String> ROOMS = List.of("page", "reading", "mark", "variant", "figure", "lesson", "desk", "school", "account", "class",
-            "work", "marks", "competency", "privacy");
+            "work", "marks", "competency", "privacy", "paper");
 
     private static final String VERBATIM = "verbatim";
     private static final String ENGLISH = "en";

@@ -54,7 +54,11 @@ final class SqlSheets implements Sheets {
 
     @Override
     public Optional<Sheet> of(long assignment, long person) {
-        return database.read(h -> sheet(h, "where s.assignment = :assignment and s.person = :person", Map.of("assignment", assignment, "person", person)));
+        return database.read(h -> of(h, assignment, person));
+    }
+
+    static Optional<Sheet> of(Handle h, long assignment, long person) {
+        return sheet(h, "where s.assignment = :assignment and s.person = :person", Map.of("assignment", assignment, "person", person));
     }
 
     @Override
@@ -84,17 +88,19 @@ final class SqlSheets implements Sheets {
 
     @Override
     public Sheet deal(long assignment, long person, String number, List<Dealt> problems, Instant now) {
-        return database.in(h -> {
-            int fresh = h.createUpdate("insert into sheet (assignment, person, number, made) values (:assignment, :person, :number, :now) on conflict do nothing")
-                    .bind("assignment", assignment).bind("person", person).bind("number", number).bind("now", now).execute();
-            Map<String, Long> whose = Map.of("assignment", assignment, "person", person);
-            String where = "where s.assignment = :assignment and s.person = :person";
-            if (fresh == 1) {
-                long id = h.createQuery("select s.id from sheet s " + where).bindMap(whose).mapTo(Long.class).one();
-                problems.forEach(d -> add(h, id, d, 1));
-            }
-            return sheet(h, where, whose).orElseThrow(() -> new IllegalStateException("the sheet number " + number + " is given already"));
-        });
+        return database.in(h -> deal(h, assignment, person, number, problems, now));
+    }
+
+    static Sheet deal(Handle h, long assignment, long person, String number, List<Dealt> problems, Instant now) {
+        int fresh = h.createUpdate("insert into sheet (assignment, person, number, made) values (:assignment, :person, :number, :now) on conflict do nothing")
+                .bind("assignment", assignment).bind("person", person).bind("number", number).bind("now", now).execute();
+        Map<String, Long> whose = Map.of("assignment", assignment, "person", person);
+        String where = "where s.assignment = :assignment and s.person = :person";
+        if (fresh == 1) {
+            long id = h.createQuery("select s.id from sheet s " + where).bindMap(whose).mapTo(Long.class).one();
+            problems.forEach(d -> add(h, id, d, 1));
+        }
+        return sheet(h, where, whose).orElseThrow(() -> new IllegalStateException("the sheet number " + number + " is given already"));
     }
 
     private static long add(Handle h, long sheet, Dealt d, int round) {

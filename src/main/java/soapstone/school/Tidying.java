@@ -11,11 +11,12 @@ public final class Tidying {
 
     private Tidying() {}
 
-    /** Sessions and codes that were over a day ago, and counts of addresses that were quiet for so long; the count of a login stays. */
+    /** Sessions and codes that were over a day ago, what was printed before that, and counts of addresses that were quiet for so long; the count of a login stays. */
     public static void tidy(School school, Instant now) {
         Instant before = now.minus(OVER);
         school.sessions().forgetBefore(before);
         school.codes().forgetBefore(before);
+        school.prints().forgetBefore(before);
         Stream.of(Throttle.values()).filter(Throttle::forgets).forEach(kind -> school.throttles().forgetBefore(kind, before));
     }
 }

@@ -23,7 +23,7 @@ import soapstone.record.Database;
  * @param sizes   the same; none when no big school was wanted
  */
 public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed start, SmallHeap heap, List<KeepingSpeed> keeping,
-        CrowdSpeed crowd, List<SizeSpeed> sizes, FigureSpeed figures) {
+        CrowdSpeed crowd, FigureSpeed figures, PaperSpeed paper, List<SizeSpeed> sizes) {
 
     private static final String USUAL = "spacing/bolt-holes";
     private static final double FOR_MARKING = 0.45;
@@ -71,8 +71,8 @@ public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed s
         int turns = (int) Math.max(LEAST_STARTS, seconds / SECONDS_A_START);
         StartSpeed start = StartSpeed.measure(bankOptions, exercise, page.bytes(), turns);
         SmallHeap heap = SmallHeap.try64(library.bank(), bankOptions);
-        return new Speed(marking, page, start, heap, keeping(other, seconds * FOR_KEEPING), crowd(library, bankOptions, Math.min(LONGEST_CROWD, seconds * FOR_CROWD)), sizes(library, wanted, other),
-                FigureSpeed.measure(library.bank(), bankOptions, seconds * FOR_FIGURES));
+        return new Speed(marking, page, start, heap, keeping(other, seconds * FOR_KEEPING), crowd(library, bankOptions, Math.min(LONGEST_CROWD, seconds * FOR_CROWD)),
+                FigureSpeed.measure(library.bank(), bankOptions, seconds * FOR_FIGURES), PaperSpeed.measure(library.bank(), bankOptions), sizes(library, wanted, other));
     }
 
     private static CrowdSpeed crowd(Library library, List<String> bankOptions, double seconds) throws Exception {

@@ -104,6 +104,9 @@ public interface Desk {
     /** What a student's pages ask. */
     WorkDesk work();
 
+    /** What is asked for what is printed. */
+    PaperDesk paper();
+
     /** What the pages of a class ask about the shop's conventions. */
     ShopDesk shop();
 

@@ -78,7 +78,12 @@ final class OwnClasses {
 
     /** The assignment that the path names. */
     Work work(Visit v) {
-        Assignment assignment = school().assignments().find(v.id("assignment")).orElseThrow(() -> Trouble.of(404));
+        return work(v, v.id("assignment"));
+    }
+
+    /** An assignment of theirs. */
+    Work work(Visit v, long id) {
+        Assignment assignment = school().assignments().find(id).orElseThrow(() -> Trouble.of(404));
         return new Work(own(v, assignment.schoolClass()), assignment);
     }
 
@@ -92,6 +97,11 @@ final class OwnClasses {
     /** The students who sit in a class. */
     List<Member> sitting(SchoolClass in) {
         return school().classes().members(in.id()).stream().filter(m -> m.state() == Member.State.IN).toList();
+    }
+
+    /** Writes down that something broke which nobody waits for. */
+    void failed(String event, Throwable fault, long assignment) {
+        office.log().fault(now(), event, fault, "assignment", String.valueOf(assignment));
     }
 
     void note(Visit v, String act, Optional<Long> person, SchoolClass in, String detail) {

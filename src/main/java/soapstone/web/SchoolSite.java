@@ -16,6 +16,7 @@ final class SchoolSite {
 
     SchoolSite(SchoolOffice office, Desk desk, Pages pages, Porter porter, Languages languages) {
         SecureRandom random = new SecureRandom();
+        SheetDealer dealer = new SheetDealer(desk.work(), random);
         this.rooms = List.of(
                 new SignInRoom(office, pages, porter, random),
                 new StartRoom(office, pages, porter, random),
@@ -40,7 +41,10 @@ final class SchoolSite {
                 new MorningRoom(office, desk.marks(), pages),
                 new PracticeRoom(office, desk, pages),
                 new MarksOutRoom(office, desk.marks(), pages),
-                new WorkRoom(office, desk.work(), pages, random));
+                new PrintRoom(office, desk, pages, dealer),
+                new TypingClassRoom(office, desk.work(), pages),
+                new TypingRoom(office, desk.work(), pages),
+                new WorkRoom(office, desk.work(), pages, dealer));
     }
 
     void addTo(Routes routes) {

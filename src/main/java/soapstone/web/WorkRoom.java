@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
 import soapstone.page.ExerciseLink;
 import soapstone.page.Pages;
@@ -40,11 +39,11 @@ final class WorkRoom implements SchoolSite.Room {
     private final SheetDealer dealer;
     private final ProblemRoom problems;
 
-    WorkRoom(SchoolOffice office, WorkDesk desk, Pages pages, RandomGenerator random) {
+    WorkRoom(SchoolOffice office, WorkDesk desk, Pages pages, SheetDealer dealer) {
         this.office = office;
         this.desk = desk;
         this.pages = pages;
-        this.dealer = new SheetDealer(desk, random);
+        this.dealer = dealer;
         this.problems = new ProblemRoom(office, desk, pages);
     }
 

@@ -1,11 +1,11 @@
 /* Looks again at a class at work. Without this script the link "Look again now" does the same. */
 (function () {
   'use strict';
-  var EVERY = 5000;
   /* A page that is forgotten overnight must not keep its session alive. */
   var LONGEST = 2 * 60 * 60 * 1000;
   var part = document.getElementById('live');
   var state = document.getElementById('live-state');
+  var EVERY = Number(part.getAttribute('data-every')) || 5000;
   var begun = Date.now();
 
   function tell(text) {
@@ -56,7 +56,9 @@
       return reply.text().then(function (html) {
         put(html);
         tell('');
-        setTimeout(look, EVERY);
+        if (!part.querySelector('[data-done]')) {
+          setTimeout(look, EVERY);
+        }
       });
     }).catch(function () {
       tell(state.getAttribute('data-lost'));

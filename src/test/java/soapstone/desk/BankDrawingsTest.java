@@ -12,12 +12,15 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.exercise.Exercise;
 import soapstone.exercise.Given;
+import soapstone.figure.Dimensions;
 import soapstone.figure.Drawn;
 import soapstone.figure.DrawnSvg;
 import soapstone.figure.Measures;
+import soapstone.quantity.UnitSystem;
 
 /**
  * The drawings of every exercise of the bank, as they are asked, with all told, and as each mistake would have cut them: well formed,
@@ -115,6 +118,25 @@ class BankDrawingsTest {
         assertThat(taken.all.yours() > 0 || taken.yours == 0 || NOT_OVER_THE_PART.contains(id)).as(id + ": something of an answer's part is measured").isTrue();
     }
 
+    @ParameterizedTest
+    @MethodSource("drawn")
+    void dimensionTheirSizesToOneScale(String id) {
+        BankDrawings.each(id, FEW, BankDrawingsTest::isToOneScale);
+    }
+
+    /** A deduction that is an addition; a row of an answer that is much too long; and what printed untrue numbers. */
+    @ParameterizedTest
+    @CsvSource({"bends/metric-factor, US, 57", "jobs/ramp-guard, US, 199", "spacing/bolt-holes, US, 1", "measuring/rule-reading, US, 1",
+        "baffles/compartment-gallons, US, 0", "boxes/lid-fit, US, 1"})
+    void seedsThatFoundSomething(String id, UnitSystem units, long seed) {
+        BankDrawings.of(id, units, seed, d -> {
+            isSound(d);
+            saysNothingElse(d);
+            new Taken().measure(d);
+            isToOneScale(d);
+        });
+    }
+
     @Tag("soak")
     @ParameterizedTest
     @MethodSource("drawn")
@@ -124,6 +146,7 @@ class BankDrawingsTest {
             isSound(d);
             saysNothingElse(d);
             new Taken().measure(d);
+            isToOneScale(d);
             assertThat(may).as(d.what()).containsAll(unsaid(d));
         });
     }
@@ -150,6 +173,12 @@ class BankDrawingsTest {
 
     private static void isSound(BankDrawings.Drawing d) {
         Drawn.isSound(d.figure(), d.wide(), d.narrow(), d.what());
+    }
+
+    private static void isToOneScale(BankDrawings.Drawing d) {
+        if (!d.asked() && d.yours() == null) {
+            Dimensions.areToOneScale(d.right(), d.what());
+        }
     }
 
     private static void saysNothingElse(BankDrawings.Drawing d) {

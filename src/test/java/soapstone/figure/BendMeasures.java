@@ -137,7 +137,7 @@ final class BendMeasures {
         }
         if (p.has("deduction")) {
             p.same("metal of the bend", p.svg.rectangle("flat").width(), (2 * p.at("setback") - p.at("deduction")) * scale, 1 + 0.02 * p.at("setback") * scale);
-            p.same("deduction", p.path("deduction").width(), p.at("deduction") * scale);
+            p.same("deduction", p.path("deduction").width(), Math.abs(p.at("deduction")) * scale);
         }
         if (p.isAsCut() && p.shows("yours-start")) {
             p.yours("start of the bend", p.path("yours-start").left() - begins, (p.at("setback") - p.theirs("setback")) * scale);

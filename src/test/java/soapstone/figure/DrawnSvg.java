@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -16,6 +18,9 @@ public final class DrawnSvg {
 
     private static final Pattern STEP = Pattern.compile("([MLAZ])([^MLAZ]*)");
     private static final int ARC_POINTS = 24;
+
+    /** Making one takes longer than reading a drawing with it. */
+    private static final ThreadLocal<DocumentBuilder> READER = ThreadLocal.withInitial(DrawnSvg::reader);
 
     private final Element root;
     private final String text;
@@ -28,13 +33,21 @@ public final class DrawnSvg {
         this.root = root;
     }
 
-    /** Fails when the text is not well-formed XML. */
-    public static DrawnSvg read(String svg) {
+    private static DocumentBuilder reader() {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            Document doc = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+            return factory.newDocumentBuilder();
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Fails when the text is not well-formed XML. */
+    public static DrawnSvg read(String svg) {
+        try {
+            Document doc = READER.get().parse(new InputSource(new StringReader(svg)));
             return new DrawnSvg(svg, doc.getDocumentElement());
         } catch (Exception e) {
             throw new AssertionError("not well-formed: " + e.getMessage() + "\n" + svg, e);
@@ -183,6 +196,17 @@ public final class DrawnSvg {
         List<Pt[]> out = new ArrayList<>();
         for (int i = 0; i < paths(role).size(); i++) {
             out.add(piecesOf(role, i).get(0));
+        }
+        return out;
+    }
+
+    /** The thin lines of the right part that belong to a size, in the order of drawing. */
+    List<Pt[]> linesOf(String size) {
+        List<Pt[]> out = new ArrayList<>();
+        for (Element e : elements("path")) {
+            if (group(e).equals("thin") && e.getAttribute("data-size").equals(size)) {
+                points(e.getAttribute("d")).stream().filter(l -> l.size() == 2).forEach(l -> out.add(new Pt[] {l.get(0), l.get(1)}));
+            }
         }
         return out;
     }

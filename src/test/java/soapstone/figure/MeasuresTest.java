@@ -37,6 +37,14 @@ class MeasuresTest {
         return Measures.take(right, yours, DrawnSvg.read(f.wide()), what + " wide").plus(Measures.take(right, yours, DrawnSvg.read(f.narrow()), what + " narrow"));
     }
 
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void dimensionsAreToOneScale(String kind) {
+        for (int seed = 0; seed < PARTS; seed++) {
+            Dimensions.areToOneScale(new RandomInputs(seed).draw(kind).build(), kind + " seed " + seed);
+        }
+    }
+
     @Test
     void everyKindIsMeasuredOrSaysWhyNot() {
         assertThat(FigureKinds.kinds().stream().map(FigureKind::name)).allMatch(k -> Measures.has(k) != Measures.NOTHING_TO_SCALE.containsKey(k));

@@ -415,6 +415,11 @@ class SampleDesk implements Desk {
     }
 
     @Override
+    public PaperDesk paper() {
+        return null;
+    }
+
+    @Override
     public MarksDesk marks() {
         return new SampleMarks();
     }

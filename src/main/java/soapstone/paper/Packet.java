@@ -1,0 +1,114 @@
+package soapstone.paper;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import soapstone.page.AnswerBox;
+import soapstone.page.Caution;
+import soapstone.page.Html;
+import soapstone.page.SheetView;
+import soapstone.page.Words;
+
+/** Makes the pages of a packet, sheet by sheet. */
+public final class Packet {
+
+    /** How wide the style sheet draws a drawing. */
+    private static final double DRAWING = 83;
+    private static final double LINE = 4.6;
+    private static final double BOX = 19;
+    private static final int SIGNS_A_LINE = 58;
+
+    private final Printing printing;
+    private final PacketChoices choices;
+
+    public Packet(Words words, PacketChoices choices) {
+        this.printing = new Printing(words);
+        this.choices = choices;
+    }
+
+    /** A sheet as the template sees it. */
+    record Laid(Leaf leaf, PacketSheet sheet, Html code, String units, String within, List<Piece> problems, boolean half, boolean large) {}
+
+    /**
+     * A problem with its drawing in the layout that fits the paper.
+     *
+     * @param differs    whether the tolerance stands beside each box
+     * @param cautions   that no problem before it has told
+     * @param toldBefore the others
+     * @param workBelow  whether the room for work is under the drawing; else it is under the boxes
+     */
+    record Piece(PacketSheet.Problem problem, Optional<Html> figure, boolean differs, List<Caution> cautions, List<Told> toldBefore, boolean workBelow) {}
+
+    /** A caution that stands at an earlier problem. */
+    record Told(Caution caution, int place) {}
+
+    /** The markup of one sheet, for a {@link Press}. */
+    public String markup(PacketSheet sheet) {
+        Words words = printing.words();
+        String within = tolerance(sheet);
+        List<Piece> pieces = pieces(sheet, within.isEmpty());
+        String units = sheet.problems().isEmpty() ? "" : words.say("units." + Words.key(sheet.problems().get(0).sheet().key().units()), List.of());
+        String title = sheet.title() + " " + sheet.number();
+        return printing.markup("paper-packet", new Laid(leaf(title), sheet, SheetCode.drawing(sheet.number(), words.say("paper.code", List.of(sheet.number()))), units,
+                within.isEmpty() ? words.say("paper.within-beside", List.of()) : within, pieces, choices.half(), choices.large()));
+    }
+
+    /** On whole pages a caution is told in full once; each half page is cut off from the others and tells its own. */
+    private List<Piece> pieces(PacketSheet sheet, boolean differs) {
+        Map<String, Integer> told = new HashMap<>();
+        List<Piece> pieces = new ArrayList<>();
+        for (PacketSheet.Problem problem : sheet.problems()) {
+            List<Caution> fresh = new ArrayList<>();
+            List<Told> before = new ArrayList<>();
+            for (Caution caution : problem.sheet().cautions()) {
+                Integer at = choices.half() ? null : told.putIfAbsent(caution.name(), problem.place());
+                if (at == null) {
+                    fresh.add(caution);
+                } else {
+                    before.add(new Told(caution, at));
+                }
+            }
+            pieces.add(new Piece(problem, problem.sheet().figure().map(Drawn::narrow), differs, fresh, before, isDrawingShorter(problem.sheet(), fresh)));
+        }
+        return pieces;
+    }
+
+    /** Which of the two columns has the room left, as far as it can be told before it is laid out. Sizes are in millimeters. */
+    private static boolean isDrawingShorter(SheetView sheet, List<Caution> cautions) {
+        double drawing = sheet.figure().map(f -> Drawn.height(f.narrow()) * DRAWING / Drawn.NARROW).orElse(0.0);
+        double text = lines(sheet.story()) * LINE;
+        for (String note : sheet.notes()) {
+            text += lines(note) * LINE;
+        }
+        for (Caution caution : cautions) {
+            text += lines(caution.title() + caution.says()) * LINE;
+        }
+        return drawing < text + sheet.boxes().size() * BOX;
+    }
+
+    private static int lines(String text) {
+        return text.length() / SIGNS_A_LINE + 1;
+    }
+
+    private Leaf leaf(String title) {
+        String kinds = (choices.half() ? "half" : "whole") + (choices.large() ? " large" : " usual");
+        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 48mm 12mm" : "9mm 12mm 31mm 12mm";
+        return Leaf.of(choices.size(), false, margins, title, kinds);
+    }
+
+    /** The tolerance that holds everywhere; empty where it differs. */
+    private String tolerance(PacketSheet sheet) {
+        List<String> all = boxes(sheet).map(AnswerBox::within).distinct().toList();
+        if (all.size() != 1) {
+            return "";
+        }
+        return all.get(0).isEmpty() ? printing.words().say("block.exact", List.of()) : "±" + all.get(0);
+    }
+
+    private static Stream<AnswerBox> boxes(PacketSheet sheet) {
+        return sheet.problems().stream().map(PacketSheet.Problem::sheet).map(SheetView::boxes).flatMap(List::stream);
+    }
+}
