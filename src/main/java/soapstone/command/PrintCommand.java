@@ -42,6 +42,7 @@ import soapstone.web.PrintOrder;
 @Command(name = "print", description = "Print sheets, keys and strips into a PDF.", mixinStandardHelpOptions = true)
 final class PrintCommand implements Callable<Integer> {
 
+    private static final int MOST_TITLES = 2;
     private static final List<String> KINDS = List.of("packet", "key", "folded", "strips");
     /** Without a school nothing says when it was given: the file is the same whenever it is made. */
     private static final Instant NO_DAY = Instant.EPOCH;
@@ -169,7 +170,8 @@ final class PrintCommand implements Callable<Integer> {
         List<Drawn> sheets = seeds.stream().map(s -> new Drawn(String.valueOf(SheetOptions.seed(s.strip())), drawn(wanted, system, SheetOptions.seed(s.strip())))).toList();
         Library library = bank.goodLibrary();
         EnginePaperDesk desk = new EnginePaperDesk(() -> library, "en");
-        String head = title.isBlank() ? String.join(", ", wanted.stream().map(Exercise::title).distinct().toList()) : title.strip();
+        List<String> titles = wanted.stream().map(Exercise::title).distinct().toList();
+        String head = !title.isBlank() ? title.strip() : titles.size() <= MOST_TITLES ? String.join(", ", titles) : titles.get(0) + " and " + (titles.size() - 1) + " more";
         try (Press press = new Press(head, NO_DAY)) {
             if (kind.equals("packet")) {
                 Packet packet = new Packet(Words.of("en"), new PacketChoices(size(), half, large, !blank, formulas));

@@ -79,6 +79,9 @@ final class Serve implements Callable<Integer> {
             + "SOAPSTONE_CERTIFICATE_PASSWORD.")
     private Path certificate;
 
+    @Option(names = "--http-port", paramLabel = "N", description = "With --certificate: a port, usually 80, where whoever asks by plain http is sent to https.")
+    private Integer plainPort;
+
     private final CompletableFuture<Supplier<Library>> library = new CompletableFuture<>();
     private final Optional<CompletableFuture<Library.Result>> ahead;
 
@@ -100,6 +103,9 @@ final class Serve implements Callable<Integer> {
         }
         if (certificate != null && secure || !proxies.isEmpty() && !secure) {
             throw Refusal.usage("Https comes from a proxy or from the site itself: take --behind-tls, with or without --proxy, or --certificate.");
+        }
+        if (plainPort != null && (certificate == null || plainPort < 1 || plainPort > LAST_PORT || plainPort == port)) {
+            throw Refusal.usage("--http-port goes with --certificate: a port from 1 to " + LAST_PORT + ", another one than --port.");
         }
         if (data != null) {
             prepare(data);
@@ -189,7 +195,8 @@ final class Serve implements Callable<Integer> {
             return plain;
         }
         try {
-            return plain.withCertificate(Certificate.read(certificate, System.getenv().getOrDefault("SOAPSTONE_CERTIFICATE_PASSWORD", "")));
+            Settings own = plain.withCertificate(Certificate.read(certificate, System.getenv().getOrDefault("SOAPSTONE_CERTIFICATE_PASSWORD", "")));
+            return plainPort == null ? own : own.withPlainPort(plainPort);
         } catch (IOException e) {
             throw Refusal.usage("The certificate '" + certificate + "' cannot be opened; name a PKCS #12 file with its key, and set its password in "
                     + "SOAPSTONE_CERTIFICATE_PASSWORD.");

@@ -67,6 +67,6 @@ final class SpeedCommand implements Callable<Integer> {
             SpeedTold.lines(speed).forEach(out::println);
         }
         boolean same = speed.marking().map(m -> m.differences().isEmpty()).orElse(true);
-        return same && speed.heap().isGood() && speed.crowd().isGood() ? 0 : Refusal.FAILED;
+        return same && speed.heap().isGood() && speed.figures().small().isGood() && speed.crowd().isGood() ? 0 : Refusal.FAILED;
     }
 }

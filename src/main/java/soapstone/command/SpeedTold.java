@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import soapstone.speed.CrowdSpeed;
+import soapstone.speed.FigureSpeed;
 import soapstone.speed.KeepingSpeed;
 import soapstone.speed.MarkingSpeed;
 import soapstone.speed.PageSpeed;
@@ -35,6 +36,8 @@ final class SpeedTold {
         start(speed.start(), lines);
         lines.add("");
         heap(speed.heap(), lines);
+        lines.add("");
+        figures(speed.figures(), lines);
         lines.add("");
         speed.keeping().forEach(k -> keeping(k, lines));
         lines.add("");
@@ -73,6 +76,13 @@ final class SpeedTold {
     private static void heap(SmallHeap h, List<String> lines) {
         lines.add("With 64 MB of heap: " + h.good() + " of " + h.pages() + " pages came as they should"
                 + h.megabytes().map(m -> "; the whole process had at most " + m + " MB").orElse("") + ".");
+    }
+
+    private static void figures(FigureSpeed f, List<String> lines) {
+        lines.add("The bank's drawings, " + f.figures() + " of some " + f.bytes() + " characters, each laid out wide and narrow:");
+        lines.add("    " + spread(f.drawn(), 0) + " a second; string code that only writes the same text " + spread(f.written(), 0) + ": " + spread(f.times(), 1) + " times as long.");
+        lines.add("    With 64 MB of heap: " + f.small().figures() + " drawn and held" + f.small().megabytes().map(m -> "; the whole process had at most " + m + " MB").orElse("")
+                + ".");
     }
 
     private static void keeping(KeepingSpeed k, List<String> lines) {
@@ -137,6 +147,7 @@ final class SpeedTold {
         heap.put("pages", speed.heap().pages());
         heap.put("good", speed.heap().good());
         speed.heap().megabytes().ifPresent(m -> heap.put("processMegabytes", m));
+        data.set("figures", json(speed.figures()));
         ArrayNode keeping = data.putArray("keeping");
         for (KeepingSpeed k : speed.keeping()) {
             ObjectNode one = keeping.addObject().put("database", k.database()).put("characters", k.bytes());
@@ -152,6 +163,14 @@ final class SpeedTold {
         ArrayNode sizes = data.putArray("sizes");
         speed.sizes().forEach(k -> sizes.add(size(k)));
         return data;
+    }
+
+    private static ObjectNode json(FigureSpeed f) {
+        ObjectNode node = Json.object().put("figures", f.figures()).put("characters", f.bytes());
+        node.<ObjectNode>set("drawnASecond", json(f.drawn())).<ObjectNode>set("writtenASecond", json(f.written())).set("times", json(f.times()));
+        ObjectNode small = node.putObject("heap64").put("figures", f.small().figures());
+        f.small().megabytes().ifPresent(m -> small.put("processMegabytes", m));
+        return node;
     }
 
     private static ObjectNode json(CrowdSpeed c) {

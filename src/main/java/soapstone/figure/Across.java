@@ -88,7 +88,7 @@ final class Across {
         double baseline = label.isFramed() ? y + ink.lettering().size() * 0.35 : y - 5;
         Box text = label.box(ink.lettering(), x, baseline, Anchor.MIDDLE);
         Box all = new Box(left, y - OVER, right, y + OVER).union(text);
-        if (isTaken(all.grown(2)) || !sheet.isFree(text)) {
+        if (isTaken(all.grown(2)) || !sheet.isFreeForSize(text)) {
             return false;
         }
         taken.add(all);

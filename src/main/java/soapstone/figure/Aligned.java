@@ -71,7 +71,7 @@ final class Aligned {
         }
         for (Sheet.Spot spot : spots(from, to, away)) {
             Box text = label.box(ink.lettering(), spot.x(), spot.baseline(), spot.anchor());
-            if (sheet.isFree(text)) {
+            if (sheet.isFreeForSize(text)) {
                 sheet.dimension(label, () -> lines(new Pt[] {from, to, tailA, tailB}, away, clearance, inside));
                 sheet.letter(label, ink.lettering(), spot.x(), spot.baseline(), spot.anchor());
                 sheet.keepLine(tailA, tailB);

@@ -160,7 +160,7 @@ final class BendView {
                 double reach = out + half * Math.abs(StrictMath.cos(Math.toRadians(away)));
                 Pt at = center.polar(reach, away);
                 Box text = label.box(Lettering.TEXT, at.x(), at.y() + 5, Anchor.MIDDLE);
-                if (sheet.isFree(text)) {
+                if (sheet.isFreeForSize(text)) {
                     sheet.line(Pen.THIN, at, bend.at(bend.radius(), bend.middle()));
                     sheet.arrow(Pen.ARROW, bend.at(bend.radius(), bend.middle()), bend.middle());
                     sheet.letter(label, Lettering.TEXT, at.x(), at.y() + 5, Anchor.MIDDLE);

@@ -37,7 +37,7 @@ final class EnglishPlateWords {
         w.put("bend.first", "First leg, to the corner point");
         w.put("bend.second", "Second leg, to the corner point");
         w.put("bend.neutral", "neutral line");
-        w.put("bend.neutral.at", "neutral line, K");
+        w.put("bend.neutral.at", "neutral line, K =");
         w.put("bend.flat.allowance", "the bend laid flat");
         w.put("bend.flat.deduction", "two setbacks laid flat");
     }
@@ -82,7 +82,7 @@ final class EnglishPlateWords {
         w.put("floor-panel.depth", "Depth of the water");
         w.put("floor-panel.above", "from above");
         w.put("floor-panel.section", "across the short side");
-        w.put("floor-panel.scale", "Section not to scale: thickness and sag are drawn larger.");
+        w.put("floor-panel.scale", "Section: thickness and sag are drawn larger.");
         w.put("plate.title", "Plate and its edge");
         w.put("plate.is", "A rectangular plate.");
         w.put("plate.is.window", "A rectangular plate with a window cut out, drawn in the middle.");

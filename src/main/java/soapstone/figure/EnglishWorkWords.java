@@ -2,7 +2,7 @@ package soapstone.figure;
 
 import java.util.Map;
 
-/** The English words of drawings of work: vessels, welds, loads, rows, and whole jobs. */
+/** The English words of drawings of work: vessels, welds, loads, rows, and whole assemblies. */
 final class EnglishWorkWords {
 
     private EnglishWorkWords() {}
@@ -16,7 +16,7 @@ final class EnglishWorkWords {
         shares(w);
         rows(w);
         parts(w);
-        jobs(w);
+        assemblies(w);
     }
 
     private static void vessels(Map<String, String> w) {
@@ -45,6 +45,8 @@ final class EnglishWorkWords {
         w.put("compartments.length", "Inside length");
         w.put("compartments.count", "Baffles");
         w.put("compartments.limit", "Longest compartment that is allowed");
+        w.put("compartments.width", "Inside width");
+        w.put("compartments.piece", "baffle");
         w.put("compartments.pieces", "baffles");
         w.put("compartments.width.free", "the length is to scale, the width is not");
         w.put("filling-tank.title", "Tank that is being filled");
@@ -76,6 +78,7 @@ final class EnglishWorkWords {
         w.put("stitch-row.stitch", "Length of a stitch");
         w.put("stitch-row.pitch", "Pitch");
         w.put("stitch-row.count", "Stitches");
+        w.put("stitch-row.piece", "stitch");
         w.put("stitch-row.pieces", "stitches");
         w.put("torch-run.title", "Torch along a seam");
         w.put("torch-run.is", "A torch on its way along a seam, with the bead behind it.");
@@ -103,8 +106,8 @@ final class EnglishWorkWords {
         w.put("loaded-skid.places", "Centers, from the left end");
         w.put("loaded-skid.weights", "Weights");
         w.put("loaded-skid.balance", "Balance point, from the left end");
-        w.put("loaded-skid.left", "yours stands {0} to the left of the balance point");
-        w.put("loaded-skid.right", "yours stands {0} to the right of the balance point");
+        w.put("loaded-skid.left", "yours is {0} left of the balance point");
+        w.put("loaded-skid.right", "yours is {0} right of the balance point");
         w.put("sling.title", "Two-leg sling");
         w.put("sling.title.yours", "Two-leg sling, and the pull of your answer");
         w.put("sling.is", "A load that hangs level on a sling with two equal legs.");
@@ -112,7 +115,7 @@ final class EnglishWorkWords {
         w.put("sling.spread", "From eye to eye");
         w.put("sling.angle", "Angle of a leg with the horizontal");
         w.put("sling.pull", "Pull in one leg");
-        w.put("sling.arrows", "arrows to one scale: twice as long pulls twice as hard");
+        w.put("sling.arrows", "arrows to one scale, by how hard they pull");
         w.put("sling.less", "yours is less than the leg really carries");
         w.put("sling.more", "yours is more than the leg really carries");
         w.put("sling.off", "the arrow of your answer does not fit on this sheet");
@@ -126,6 +129,7 @@ final class EnglishWorkWords {
         w.put("load-bar.trailer", "Trailer");
         w.put("load-bar.tank", "Empty tank");
         w.put("load-bar.load", "Load");
+        w.put("load-bar.name.rating", "rating");
         w.put("load-bar.name.trailer", "trailer");
         w.put("load-bar.name.tank", "tank");
         w.put("load-bar.name.load", "load");
@@ -139,6 +143,7 @@ final class EnglishWorkWords {
         w.put("order-bar.order", "Order");
         w.put("order-bar.net", "Parts");
         w.put("order-bar.piece", "One piece");
+        w.put("order-bar.name.order", "order");
         w.put("order-bar.name.good", "parts");
         w.put("order-bar.rest", "scrap");
         w.put("order-bar.less", "yours leaves too little for the parts");
@@ -150,6 +155,7 @@ final class EnglishWorkWords {
         w.put("price-bar.price", "Price");
         w.put("price-bar.material", "Material");
         w.put("price-bar.labor", "Labor");
+        w.put("price-bar.name.price", "price");
         w.put("price-bar.name.material", "material");
         w.put("price-bar.name.labor", "labor");
         w.put("price-bar.rest", "margin");
@@ -166,6 +172,7 @@ final class EnglishWorkWords {
         w.put("post-row.spacing", "Center to center");
         w.put("post-row.count", "Posts");
         w.put("post-row.limit", "Furthest apart that is allowed");
+        w.put("post-row.piece", "post");
         w.put("post-row.pieces", "posts");
         w.put("cut-bar.title", "Bar and its cuts");
         w.put("cut-bar.title.yours", "The bar of your answer, under the right one");
@@ -208,17 +215,17 @@ final class EnglishWorkWords {
         w.put("area-grid.meters", "each whole square is one square meter");
     }
 
-    private static void jobs(Map<String, String> w) {
-        w.put("hauling-tank.title", "Tank on its trailer");
-        w.put("hauling-tank.title.yours", "Tank and trailer by your answers, over the right ones");
-        w.put("hauling-tank.is", "The tank from outside, in section along its length, and on its trailer.");
-        w.put("hauling-tank.outside", "outside");
-        w.put("hauling-tank.inside", "section along the tank");
-        w.put("hauling-tank.trailer", "on the trailer, from the ball");
-        w.put("ramp-guard.title", "Guard along a ramp");
-        w.put("ramp-guard.title.yours", "Guard by your answers, over the right one");
-        w.put("ramp-guard.is", "All posts of the guard, and one bay between two posts.");
-        w.put("ramp-guard.posts", "all posts");
-        w.put("ramp-guard.bay", "one bay");
+    private static void assemblies(Map<String, String> w) {
+        w.put("tank-and-trailer.title", "Tank on its trailer");
+        w.put("tank-and-trailer.title.yours", "Tank and trailer by your answers, over the right ones");
+        w.put("tank-and-trailer.is", "A tank from outside, in section along its length, and on its trailer.");
+        w.put("tank-and-trailer.outside", "outside");
+        w.put("tank-and-trailer.inside", "section along the tank");
+        w.put("tank-and-trailer.trailer", "on the trailer, from the ball");
+        w.put("picket-guard.title", "Guard with posts and pickets");
+        w.put("picket-guard.title.yours", "Guard by your answers, over the right one");
+        w.put("picket-guard.is", "All posts of a guard, and one bay between two of them.");
+        w.put("picket-guard.posts", "all posts");
+        w.put("picket-guard.bay", "one bay");
     }
 }

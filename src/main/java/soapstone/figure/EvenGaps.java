@@ -176,10 +176,11 @@ final class EvenGaps implements Drawer {
         Reach reach = Reach.of(whole.width(), 0, run);
         Box low = new Box(0, whole.top() + whole.height() * 0.45, whole.right(), whole.bottom() + 14);
         Series series = Series.of(v.count("count"), (v.at(names.width) + v.at(names.gap)) * scale, false);
+        boolean slim = v.at(names.width) * scale < LEAST_FOR_PHANTOM;
         for (int i : series.indices()) {
             Box bar = bar(v, i, scale, low);
             if (reach.holds(bar.right())) {
-                sheet.plate(bar.width() < LEAST_FOR_PHANTOM ? Pen.YOURS_MARK : Pen.PHANTOM, bar, "yours-piece");
+                sheet.plate(slim ? Pen.YOURS_MARK : Pen.PHANTOM, bar, "yours-piece");
             }
         }
         double end = reach.clip(run);

@@ -85,8 +85,8 @@ public final class FigureKinds {
         d.put("round-tube", new RoundTube());
         d.put("drill", new Drill());
         d.put("area-grid", new AreaGrid());
-        d.put("hauling-tank", Joined.haulingTank());
-        d.put("ramp-guard", Joined.rampGuard());
+        d.put("tank-and-trailer", Joined.tankAndTrailer());
+        d.put("picket-guard", Joined.picketGuard());
     }
 
     private static Map<String, FigureKind> describe() {

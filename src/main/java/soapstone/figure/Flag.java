@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A number in a hexagon beside the lettering of a size. It is set when all else is drawn: as near as there is room, then over
- * thin lines, then further off with a line to the lettering.
+ * A number in a hexagon beside the lettering of a size. It is set when all else is drawn: as near as there is room and no other
+ * lettering is as near, then over thin lines, then further off with a line to the lettering.
  */
 final class Flag {
 
@@ -56,13 +56,18 @@ final class Flag {
     /** @param left where to look first: of two sizes in one lettering, the first has its flag on the left */
     private Optional<Spot> spot(Box box, boolean left) {
         List<Spot> near = around(box, NEAR, left);
-        Optional<Spot> free = near.stream().filter(s -> isFree(s.box()) && !sheet.isDrawnOn(s.box().grown(1))).findFirst()
-                .or(() -> near.stream().filter(s -> isFree(s.box())).findFirst());
+        List<Spot> open = near.stream().filter(s -> isFree(s.box())).toList();
+        List<Spot> own = open.stream().filter(s -> !sheet.isNearOther(s.box(), box)).toList();
+        Optional<Spot> free = clean(own).or(() -> own.stream().findFirst()).or(() -> clean(open)).or(() -> open.stream().findFirst());
         for (int i = 0; free.isEmpty() && i < FAR.length; i++) {
             free = around(box, FAR[i], left).stream().map(s -> new Spot(s.center(), Optional.of(end(box, s.box()))))
                     .filter(s -> isFree(s.box()) && !sheet.isDrawnOn(s.box().grown(1)) && isClear(s)).findFirst();
         }
         return free.or(() -> near.stream().filter(s -> isOnPage(s.box()) && sheet.isFreeOfLettering(s.box())).findFirst());
+    }
+
+    private Optional<Spot> clean(List<Spot> spots) {
+        return spots.stream().filter(s -> !sheet.isDrawnOn(s.box().grown(1))).findFirst();
     }
 
     private static List<Spot> around(Box box, double off, boolean left) {

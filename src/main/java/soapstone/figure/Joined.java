@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A whole job: drawings of its parts one under the other, each by its own kind, with one set of values. */
+/** An assembly: drawings of its parts or views one under the other, each by its own kind, with one set of values. */
 final class Joined implements Drawer {
 
     private static final double BETWEEN = 26;
@@ -14,18 +14,18 @@ final class Joined implements Drawer {
     private final List<Part> parts;
 
     /**
-     * One drawing of the job.
+     * One drawing of the assembly.
      *
      * @param name  by which its caption is found
-     * @param names the job's names of its arguments, by the drawer's own names
+     * @param names the assembly's names of its arguments, by the drawer's own names
      */
     private record Part(String name, Drawer drawer, Map<String, String> names) {
 
-        Brief brief(Brief job) {
-            Values right = job.right().renamed(names);
-            boolean differs = job.isAsCut() && names.values().stream().anyMatch(job::differs);
-            Values yours = differs ? job.yours().renamed(names) : null;
-            return new Brief(right, yours != null && drawer.asCut() && drawer.canDraw(yours) ? yours : null, job.words(), job.width());
+        Brief brief(Brief whole) {
+            Values right = whole.right().renamed(names);
+            boolean differs = whole.isAsCut() && names.values().stream().anyMatch(whole::differs);
+            Values yours = differs ? whole.yours().renamed(names) : null;
+            return new Brief(right, yours != null && drawer.asCut() && drawer.canDraw(yours) ? yours : null, whole.words(), whole.width());
         }
     }
 
@@ -34,18 +34,18 @@ final class Joined implements Drawer {
         this.parts = parts;
     }
 
-    /** A closed box tank with baffles that rides on a trailer. */
-    static Joined haulingTank() {
-        return new Joined("hauling-tank", List.of(
+    /** A closed box tank with baffles: from outside, in section, and on a trailer. */
+    static Joined tankAndTrailer() {
+        return new Joined("tank-and-trailer", List.of(
                 new Part("outside", new BoxTank(), Map.of("length", "length", "width", "width", "height", "height")),
                 new Part("inside", EvenGaps.baffles(), Map.of("length", "inside", "height", "inside_height", "thickness", "baffle", "space", "space",
                         "count", "count")),
                 new Part("trailer", new Trailer(), Map.of("axle", "axle", "center", "center", "place", "place", "tongue", "tongue"))));
     }
 
-    /** A guard along a ramp: the posts of the whole run, and one bay between two of them. */
-    static Joined rampGuard() {
-        return new Joined("ramp-guard", List.of(
+    /** A guard: the posts of the whole run, and one bay between two of them. */
+    static Joined picketGuard() {
+        return new Joined("picket-guard", List.of(
                 new Part("posts", SpacedRow.posts(), Map.of("length", "run", "spacing", "spacing", "count", "posts", "limit", "limit")),
                 new Part("bay", EvenGaps.pickets(), Map.of("opening", "opening", "width", "picket", "gap", "gap", "count", "pickets"))));
     }

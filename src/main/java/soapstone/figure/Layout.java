@@ -38,10 +38,11 @@ final class Layout {
         Fitted best = plain;
         List<Label> listed = List.of();
         if (plain.room < most() * SMALL && !apart.letters().isEmpty()) {
-            Fitted lettered = body(brief.with(apart));
+            Tabulated used = apart.usedIn(body(brief.with(apart)).sheet());
+            Fitted lettered = body(brief.with(used));
             if (lettered.room > plain.room * WORTH_LETTERS || !plain.fits && lettered.fits) {
                 best = lettered;
-                listed = apart.lines();
+                listed = used.lines();
             }
         }
         return finished(best, listed);

@@ -38,7 +38,7 @@ final class Leader {
         Anchor anchor = right ? Anchor.START : Anchor.END;
         double x = end.x() + (right ? 3 : -3);
         Box text = label.box(ink.lettering(), x, baseline, anchor);
-        if (!sheet.isFree(text)) {
+        if (!sheet.isFreeForSize(text)) {
             return false;
         }
         sheet.dimension(label, () -> {

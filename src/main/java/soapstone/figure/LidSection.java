@@ -83,7 +83,9 @@ final class LidSection {
         double real = v.at(names.inside) / 2;
         double shown = Math.min(real, WALLS_SHOWN * v.at("wall"));
         double beyond = 2 * v.at("wall") + v.at("gap");
-        double scale = Math.min(room / 2 / (shown + beyond), THICKEST / v.at("wall"));
+        // Both ways through are to one scale: walls that are alike have to look alike.
+        double widest = Math.min(Math.max(v.at("length"), v.at("width")) / 2, WALLS_SHOWN * v.at("wall"));
+        double scale = Math.min(room / 2 / (widest + beyond), THICKEST / v.at("wall"));
         return new Ends(real, shown * scale, scale);
     }
 

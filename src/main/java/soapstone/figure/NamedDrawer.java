@@ -59,6 +59,11 @@ abstract class NamedDrawer implements Drawer {
         return "";
     }
 
+    /** The word for what is counted, of a kind with words for one and for many; one that is asked is never said to be one. */
+    final String pieces(Brief brief, Values v) {
+        return brief.say(word(v.count("count") == 1 && !v.isHidden("count") ? "piece" : "pieces"));
+    }
+
     /** The miss in a length, such as "1 1/2 in short". */
     static String lengthMiss(Brief brief, double off) {
         return brief.say(off < 0 ? "miss.short" : "miss.long", brief.size(off));

@@ -15,7 +15,7 @@ final class RowTelling {
         double pitch = v.at("pitch");
         String total = brief.size(spaces * pitch);
         String equal = Sizes.isExact(spaces * pitch, brief.system()) ? " = " : " ≈ ";
-        String text = Sizes.isExact(pitch, brief.system())
+        String text = v.isPrintedWhole("pitch")
                 ? spaces + " × " + v.label("pitch").spoken() + equal + total
                 : brief.say("row.spaces", spaces) + equal + total;
         return Label.text(yours ? brief.say("yours") + " " + text : text);

@@ -30,6 +30,12 @@ final class Rule implements Drawer {
         return !argument.equals("line");
     }
 
+    /** What the answer is comes as the answer prints it: a line beside it would not be where it says. */
+    @Override
+    public boolean printsOfYours(String argument) {
+        return true;
+    }
+
     @Override
     public boolean canDraw(Values v) {
         return v.at("reading") >= 0 && v.at("step") > 0 && v.at("reading") < 1e6 && (!v.has("line") || v.at("line") >= 0);
@@ -58,8 +64,9 @@ final class Rule implements Drawer {
             return List.of();
         }
         double yours = brief.yours().at(wrong);
-        return List.of(Label.text(brief.say("rule.yours", brief.size(yours))),
-                Label.text(brief.say("rule.off", brief.size(yours - brief.right().at(wrong)))));
+        Label own = brief.yours().label(wrong);
+        return List.of(Label.text(brief.say("rule.yours", own.isEmpty() ? brief.size(yours) : own.spoken())),
+                Label.text(brief.say("rule.off", Sizes.onRule(yours - brief.right().at(wrong), brief.system()))));
     }
 
     @Override

@@ -113,12 +113,12 @@ final class ShareBar extends NamedDrawer {
         if (isWrong(brief)) {
             yours(brief, sheet, scale, low, clip);
         }
-        names(brief, sheet, scale);
+        rest(brief, sheet, scale);
         Across above = new Across(sheet, 0, true, Ink.RIGHT, room / 2);
         for (int i = 0; i < parts.size(); i++) {
-            above.add(sum(v, i) * scale, sum(v, i + 1) * scale, printed(v, i));
+            above.add(sum(v, i) * scale, sum(v, i + 1) * scale, named(brief, parts.get(i), printed(v, i)));
         }
-        above.add(0, v.at(whole) * scale, v.label(whole));
+        above.add(0, v.at(whole) * scale, named(brief, whole, v.label(whole)));
         if (isWrong(brief)) {
             yoursDimensions(brief, sheet, scale, low, clip);
         }
@@ -156,24 +156,24 @@ final class ShareBar extends NamedDrawer {
         }
     }
 
-    private void names(Brief brief, Sheet sheet, double scale) {
+    /** A size with its name before it: a name on its own would need a place of its own, and thin parts have none. */
+    private Label named(Brief brief, String name, Label size) {
+        String own = brief.say(word("name." + name));
+        return size.isEmpty() ? Label.text(own) : Label.text(own + " ").then(size);
+    }
+
+    /** What is left of the whole says so itself, beside the bar where it is thin. */
+    private void rest(Brief brief, Sheet sheet, double scale) {
         Values v = brief.right();
-        List<Double> ends = new ArrayList<>(List.of(0.0));
-        for (int i = 1; i <= parts.size(); i++) {
-            ends.add(sum(v, i) * scale);
-        }
-        ends.add(v.at(whole) * scale);
-        for (int i = 0; i + 1 < ends.size(); i++) {
-            boolean rest = i == parts.size();
-            double room = ends.get(i + 1) - ends.get(i);
-            Label name = Label.text(brief.say(word(rest ? "rest" : "name." + parts.get(i))));
-            double middle = (ends.get(i) + ends.get(i + 1)) / 2;
-            boolean within = name.width(Lettering.NOTE) + 8 < room
-                    && sheet.letterFree(name, Lettering.NOTE, List.of(new Sheet.Spot(middle, HEIGHT / 2 + 5, Anchor.MIDDLE)));
-            if (!within && room > 6) {
-                Leader.to(sheet, Ink.RIGHT, new Pt(middle, isWrong(brief) ? 3 : HEIGHT - 3), 0, name, isWrong(brief)
-                        ? new double[] {60, 120, 45, 135} : new double[] {300, 240, 315, 225, 330, 210});
-            }
+        double from = sum(v, parts.size()) * scale;
+        double to = v.at(whole) * scale;
+        Label name = Label.text(brief.say(word("rest")));
+        double middle = (from + to) / 2;
+        boolean within = name.width(Lettering.NOTE) + 8 < to - from
+                && sheet.letterFree(name, Lettering.NOTE, List.of(new Sheet.Spot(middle, HEIGHT / 2 + 5, Anchor.MIDDLE)));
+        if (!within && to - from > 6) {
+            Leader.to(sheet, Ink.RIGHT, new Pt(middle, isWrong(brief) ? 3 : HEIGHT - 3), 0, name, isWrong(brief)
+                    ? new double[] {60, 120, 45, 135} : new double[] {300, 240, 315, 225, 330, 210});
         }
     }
 

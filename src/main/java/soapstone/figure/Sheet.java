@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * A sheet under the hands of the drafter: shapes in layers, and a memory of where lettering stands and where thick lines
@@ -16,6 +17,9 @@ final class Sheet {
     private static final double CLEAR = 1.5;
     private static final double CLEAR_OF_THICK = 4;
     private static final double BETWEEN_LINES = 9;
+    /** Two sizes on one line read as one unless so much is between them. */
+    private static final double AIR = 9;
+    private static final double BESIDE = 6;
 
     private final Map<Pen, List<Shape>> layers = new EnumMap<>(Pen.class);
     private final List<Box> lettered = new ArrayList<>();
@@ -113,8 +117,17 @@ final class Sheet {
 
     /** Puts lettering at the first of the spots that is free; false when none is. */
     boolean letterFree(Label label, Lettering lettering, List<Spot> spots) {
+        return letterAt(label, lettering, spots, this::isFree);
+    }
+
+    /** The same for the lettering of a size. */
+    boolean letterSize(Label label, Lettering lettering, List<Spot> spots) {
+        return letterAt(label, lettering, spots, this::isFreeForSize);
+    }
+
+    private boolean letterAt(Label label, Lettering lettering, List<Spot> spots, Predicate<Box> free) {
         for (Spot s : spots) {
-            if (isFree(label.box(lettering, s.x(), s.baseline(), s.anchor()))) {
+            if (free.test(label.box(lettering, s.x(), s.baseline(), s.anchor()))) {
                 letter(label, lettering, s.x(), s.baseline(), s.anchor());
                 return true;
             }
@@ -130,6 +143,17 @@ final class Sheet {
         Box b = box.grown(CLEAR);
         return !any(lettered, box.grown(CLEAR + 1)) && !any(kept, b) && !crossed(keptLines, b)
                 && !isOnThick(box.grown(CLEAR_OF_THICK));
+    }
+
+    /** The same for the lettering of a size: so far from other lettering on its line that the two do not read as one. */
+    boolean isFreeForSize(Box text) {
+        return isFree(text) && !any(lettered, new Box(text.left() - AIR, text.top(), text.right() + AIR, text.bottom()));
+    }
+
+    /** Whether other lettering than its own is as near to a flag as its own. */
+    boolean isNearOther(Box flag, Box own) {
+        Box near = flag.grown(BESIDE);
+        return lettered.stream().anyMatch(b -> !b.equals(own) && b.overlaps(near));
     }
 
     private static boolean any(List<Box> boxes, Box box) {

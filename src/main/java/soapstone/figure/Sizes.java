@@ -28,6 +28,11 @@ final class Sizes {
         return length(base, system) + "\u00A0" + (system == UnitSystem.US ? Units.INCH : Units.MILLIMETER).symbol();
     }
 
+    /** A length as it is read off a rule with the finest lines, with its unit: sixty-fourths of an inch, half millimeters. */
+    static String onRule(double base, UnitSystem system) {
+        return system == UnitSystem.US ? inches(Math.abs(base), FINE) + "\u00A0" + Units.INCH.symbol() : lengthWithUnit(base, system);
+    }
+
     /** A length as it is measured on thin sheet: thousandths of an inch, hundredths of a millimeter; with its unit. */
     static String fine(double base, UnitSystem system) {
         return system == UnitSystem.US ? plain(base, THOUSAND) + "\u00A0" + Units.INCH.symbol()
@@ -51,7 +56,11 @@ final class Sizes {
     }
 
     private static String inches(double inches) {
-        int parts = inches < 1 ? FINE : COARSE;
+        return inches(inches, inches < 1 ? FINE : COARSE);
+    }
+
+    private static String inches(double inches, int steps) {
+        int parts = steps;
         long all = Math.round(inches * parts);
         if (all == 0) {
             return inches == 0 ? "0" : "1/" + FINE;

@@ -121,7 +121,7 @@ final class SkewFrame implements Drawer {
             Pt at = from.towards(to, share);
             spots.add(new Sheet.Spot(at.x(), at.y() + 5, Anchor.MIDDLE));
         }
-        sheet.letterFree(label, Lettering.TEXT, spots);
+        sheet.letterSize(label, Lettering.TEXT, spots);
     }
 
     /** The sides as the answer's push leaves them; the bottom stays, the top stays level. */

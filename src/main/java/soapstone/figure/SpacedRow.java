@@ -26,7 +26,7 @@ final class SpacedRow extends NamedDrawer {
 
     static SpacedRow compartments() {
         return new SpacedRow("compartments", false, FigureArgument.length("length"), FigureArgument.number("count"),
-                FigureArgument.length("limit").maybe());
+                FigureArgument.length("limit").maybe(), FigureArgument.length("width").maybe());
     }
 
     @Override
@@ -36,7 +36,8 @@ final class SpacedRow extends NamedDrawer {
 
     @Override
     public boolean canDraw(Values v) {
-        return v.at("length") > 0 && v.count("count") >= 1 && (!posts || v.at("spacing") > 0) && (!v.has("limit") || v.at("limit") > 0);
+        return v.at("length") > 0 && v.count("count") >= 1 && (!posts || v.at("spacing") > 0) && (!v.has("limit") || v.at("limit") > 0)
+                && (!v.has("width") || v.at("width") > 0);
     }
 
     private double spacing(Values v) {
@@ -76,11 +77,11 @@ final class SpacedRow extends NamedDrawer {
     public List<Label> notes(Brief brief) {
         List<Label> notes = new ArrayList<>();
         Label count = brief.right().label("count");
-        notes.add(count.isEmpty() ? count : count.then(" " + brief.say(word("pieces"))));
+        notes.add(count.isEmpty() ? count : count.then(" " + pieces(brief, brief.right())));
         if (brief.isAsCut() && brief.differs("count") && brief.yours().isTold("count")) {
-            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + brief.say(word("pieces"))));
+            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + pieces(brief, brief.yours())));
         }
-        notes.add(posts ? Label.NONE : Label.text(brief.say(word("width.free"))));
+        notes.add(posts || brief.right().has("width") ? Label.NONE : Label.text(brief.say(word("width.free"))));
         notes.removeIf(Label::isEmpty);
         return notes;
     }
@@ -88,9 +89,8 @@ final class SpacedRow extends NamedDrawer {
     @Override
     public void draw(Brief brief, Sheet sheet, double room) {
         Values v = brief.right();
-        double scale = room / v.at("length");
-        double height = posts ? brief.isNarrow() ? 46 : 60 : brief.isNarrow() ? 90 : 130;
-        Box row = new Box(0, 0, room, height);
+        double scale = v.has("width") ? Math.min(room / v.at("length"), (brief.isNarrow() ? 190 : 230) / v.at("width")) : room / v.at("length");
+        Box row = new Box(0, 0, v.at("length") * scale, v.has("width") ? v.at("width") * scale : freeHeight(brief));
         Series series = Series.of(v.count("count"), spacing(v) * scale, v.isHidden("count"));
         frame(sheet, row);
         for (int i : series.indices()) {
@@ -109,6 +109,11 @@ final class SpacedRow extends NamedDrawer {
         if (brief.isAsCut()) {
             yoursDimensions(brief, sheet, row, scale);
         }
+    }
+
+    /** Where the width is not told, the row is as wide as it looks well. */
+    private double freeHeight(Brief brief) {
+        return posts ? brief.isNarrow() ? 46 : 60 : brief.isNarrow() ? 90 : 130;
     }
 
     /** The first drawn piece behind the break. */
@@ -150,6 +155,9 @@ final class SpacedRow extends NamedDrawer {
             above.add(0, v.at("limit") * scale, limit.isEmpty() ? limit : Label.text("≤ ").then(limit));
         }
         above.add(0, row.right(), v.label("length"));
+        if (v.has("width")) {
+            new Upright(sheet, 0, true, Ink.RIGHT).add(row.top(), row.bottom(), v.label("width"));
+        }
     }
 
     private double low(Box row) {

@@ -43,9 +43,9 @@ final class StitchRow extends NamedDrawer {
     public List<Label> notes(Brief brief) {
         List<Label> notes = new ArrayList<>();
         Label count = brief.right().label("count");
-        notes.add(count.isEmpty() ? count : count.then(" " + brief.say(word("pieces"))));
+        notes.add(count.isEmpty() ? count : count.then(" " + pieces(brief, brief.right())));
         if (brief.differs("count")) {
-            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + brief.say(word("pieces"))));
+            notes.add(Label.text(brief.say("yours") + ": ").then(brief.yours().label("count")).then(" " + pieces(brief, brief.yours())));
         }
         notes.removeIf(Label::isEmpty);
         return notes;

@@ -3,7 +3,9 @@ package soapstone.figure;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Long printed values set apart from the drawing: a capital letter stands at the part, and a list below says what it is.
@@ -29,6 +31,19 @@ record Tabulated(Map<String, String> letters) {
             }
         }
         return new Tabulated(letters);
+    }
+
+    /** The same without the texts whose letters stand nowhere on a sheet, lettered anew; such a text is a note, or is not printed. */
+    Tabulated usedIn(Sheet sheet) {
+        Set<String> words = Stream.of(Pen.TEXT, Pen.YOURS_TEXT, Pen.NOTE, Pen.YOURS_NOTE).flatMap(p -> sheet.shapes(p).stream())
+                .flatMap(s -> s instanceof Shape.Text t ? Stream.of(t.text().split("[^\\p{L}\\p{N}]+")) : Stream.empty()).collect(Collectors.toSet());
+        Map<String, String> used = new LinkedHashMap<>();
+        letters.forEach((text, letter) -> {
+            if (words.contains(letter)) {
+                used.put(text, String.valueOf((char) ('A' + used.size())));
+            }
+        });
+        return new Tabulated(used);
     }
 
     /** The letter of a text that is set apart, else the text itself. */

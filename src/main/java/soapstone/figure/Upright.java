@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Plumb dimensions to the left or right of a part. Their lettering stays level: it stands in a break of the dimension
- * line, or beside or beyond it where the height is too small.
+ * line, staggered where another size stands on the same line, or beside or beyond it where the height is too small.
  */
 final class Upright {
 
@@ -70,7 +70,7 @@ final class Upright {
         }
     }
 
-    /** Where lettering may stand; {@code off} is how much further out than at the end of the line. */
+    /** Where lettering may stand; {@code off} is how much further out than at the end of the line, or lower than in its middle. */
     private record Place(Form form, double off) {}
 
     private List<Place> places(Span span) {
@@ -82,14 +82,27 @@ final class Upright {
             }
             return all;
         }
-        return span.bottom - span.top >= 2 * TAIL + 4 ? List.of(new Place(Form.WITHIN, 0))
+        double length = span.bottom - span.top;
+        return length >= 2 * TAIL + 4 ? within(length)
                 : List.of(new Place(Form.BESIDE, 0), new Place(Form.ABOVE, 0), new Place(Form.BELOW, 0));
+    }
+
+    /** In the middle, or staggered: so far that a flag has room between, where the line is long enough. */
+    private static List<Place> within(double length) {
+        List<Place> all = new ArrayList<>(List.of(new Place(Form.WITHIN, 0)));
+        for (double off : new double[] {2 * ROW, ROW}) {
+            if (length >= 2 * (TAIL + off) + 4) {
+                all.add(new Place(Form.WITHIN, off));
+                all.add(new Place(Form.WITHIN, -off));
+            }
+        }
+        return all;
     }
 
     private Box text(Span span, double x, Place place) {
         double width = span.label.width(ink.lettering());
         double center = switch (place.form) {
-            case WITHIN, BESIDE -> (span.top + span.bottom) / 2;
+            case WITHIN, BESIDE -> (span.top + span.bottom) / 2 + place.off;
             case ABOVE -> span.top - Math.max(5, span.tail()) - 10 - place.off;
             case BELOW -> span.bottom + Math.max(5, span.tail()) + 10 + place.off;
         };
@@ -109,7 +122,7 @@ final class Upright {
         double bottom = place.form == Form.BELOW ? text.top() : span.bottom + span.tail();
         Box line = new Box(x - 3, Math.min(top, span.top - span.tail()), x + 3, Math.max(bottom, span.bottom + span.tail()));
         boolean level = place.form == Form.ABOVE || place.form == Form.BELOW;
-        if (!level && !isBeside(text) || hits(line) || hits(text) || !sheet.isFree(text) || !sheet.isFree(line)) {
+        if (!level && !isBeside(text) || hits(line) || hits(text) || !sheet.isFreeForSize(text) || !sheet.isFree(line)) {
             return false;
         }
         taken.add(line);

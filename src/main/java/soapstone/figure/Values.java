@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import soapstone.quantity.Dimension;
+import soapstone.quantity.ReadAs;
+import soapstone.quantity.Reading;
+import soapstone.quantity.ShopReader;
 import soapstone.quantity.UnitSystem;
 
 /** Reads a drawing's input: amounts in base units of its system, labels as they are printed. */
@@ -12,6 +15,7 @@ final class Values {
 
     private static final int MOST_OF_A_COUNT = 100_000;
     private static final double MOST = 1e9;
+    private static final double SAME = 1e-9;
     /** A thousand liters are as many cubic millimeters as a thousand kilometers are millimeters. */
     private static final double MOST_VOLUME = 1e15;
 
@@ -151,6 +155,13 @@ final class Values {
     /** Whether a count must not be read off the drawing: it is asked, or it is not told. */
     boolean isHidden(String name) {
         return isAsked(name) || !isTold(name);
+    }
+
+    /** Whether what is printed for a single value is all of it, and not rounded: only then can be reckoned with it. */
+    boolean isPrintedWhole(String name) {
+        FigureValue v = input.values().get(name);
+        return v != null && v.texts().length == 1 && ShopReader.read(v.texts()[0], new ReadAs(ReadAs.Kind.QUANTITY, v.unit(), system(), '.'))
+                instanceof Reading.One one && Math.abs(one.base() - at(name)) <= SAME * Math.max(1, Math.abs(at(name)));
     }
 
     /** Whether something can be printed for it. */

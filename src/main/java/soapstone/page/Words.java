@@ -32,6 +32,8 @@ public final class Words {
 
     private static final String VERBATIM = "verbatim";
     private static final String ENGLISH = "en";
+    /** A student's every page asks for the words of the class: they are read once. Only languages that are spoken come in, so it stays small. */
+    private static final Map<String, Words> READ = new ConcurrentHashMap<>();
 
     private final String language;
     private final Map<String, String> sentences;
@@ -50,6 +52,18 @@ public final class Words {
 
     /** The words of a language such as {@code en}, with English where it has none of its own. */
     public static Words of(String language) {
+        Words read = READ.get(language);
+        if (read != null) {
+            return read;
+        }
+        Words words = read(language);
+        if (speaks(language)) {
+            READ.put(language, words);
+        }
+        return words;
+    }
+
+    private static Words read(String language) {
         Map<String, String> all = new TreeMap<>();
         ROOMS.forEach(room -> all.putAll(file(room, ENGLISH)));
         if (!language.equals(ENGLISH)) {

@@ -75,6 +75,10 @@ final class Child implements AutoCloseable {
 
     /** The most memory that the process has had, in megabytes; empty where the system does not tell. */
     Optional<Integer> megabytes() {
+        return megabytes(process);
+    }
+
+    static Optional<Integer> megabytes(Process process) {
         try {
             return Files.readAllLines(Path.of("/proc", String.valueOf(process.pid()), "status")).stream().filter(l -> l.startsWith("VmHWM:"))
                     .map(l -> Integer.parseInt(l.replaceAll("\\D", "")) / 1024).findFirst();

@@ -40,8 +40,8 @@ public record CrowdSpeed(int students, double seconds, Spread idle, Spread crowd
 
     private static final String HEAP = "-Xmx256m";
     private static final int STUDENTS = 200;
-    /** So that the server's code is compiled before anything is measured. */
-    private static final int WARM_UP = 40;
+    /** A morning's work for the server before anything is measured: until then its compiler takes one of two cores for itself. */
+    private static final int WARM_UP = 400;
     private static final int ALONE = 10;
     /** Two problems are worked in the crowd, the third is handed in by all together. */
     private static final int PLACES = 3;

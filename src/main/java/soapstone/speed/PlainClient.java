@@ -13,15 +13,20 @@ import java.util.Locale;
 
 /**
  * One connection over which pages are asked for one after the other: as little as possible stands between clock and server.
+ * After a long silence it is a new one, and opening it is part of the next request.
  * The cookie that a page sets is sent from then on.
  */
 public final class PlainClient implements AutoCloseable {
 
     private static final int MILLIS = 20_000;
+    /** A server closes a connection on which nothing is said for long; a browser that finds it closed opens another one. */
+    private static final long STALE_NANOS = 3_000_000_000L;
 
-    private final Socket socket;
-    private final InputStream in;
-    private final OutputStream out;
+    private final int port;
+    private Socket socket;
+    private InputStream in;
+    private OutputStream out;
+    private long last;
     private String cookie = "";
 
     /**
@@ -38,11 +43,17 @@ public final class PlainClient implements AutoCloseable {
 
     /** Connects to a port of this machine. */
     public PlainClient(int port) throws IOException {
+        this.port = port;
+        connect();
+    }
+
+    private void connect() throws IOException {
         this.socket = new Socket(InetAddress.getByName("127.0.0.1"), port);
         socket.setTcpNoDelay(true);
         socket.setSoTimeout(MILLIS);
         this.in = new BufferedInputStream(socket.getInputStream(), 1 << 16);
         this.out = socket.getOutputStream();
+        this.last = System.nanoTime();
     }
 
     /** Signed in already: with the cookie of a session. */
@@ -62,6 +73,10 @@ public final class PlainClient implements AutoCloseable {
     }
 
     private Reply send(String request) throws IOException {
+        if (System.nanoTime() - last > STALE_NANOS) {
+            socket.close();
+            connect();
+        }
         out.write(request.getBytes(StandardCharsets.ISO_8859_1));
         out.flush();
         int status = Integer.parseInt(line().split(" ")[1]);
@@ -75,7 +90,9 @@ public final class PlainClient implements AutoCloseable {
             location = lower.startsWith("location:") ? line.substring(9).strip() : location;
             chunked |= lower.startsWith("transfer-encoding:") && lower.contains("chunked");
         }
-        return new Reply(status, location, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
+        Reply reply = new Reply(status, location, chunked ? chunks() : in.readNBytes(Math.max(0, length)));
+        last = System.nanoTime();
+        return reply;
     }
 
     private byte[] chunks() throws IOException {

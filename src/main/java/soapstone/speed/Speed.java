@@ -23,16 +23,17 @@ import soapstone.record.Database;
  * @param sizes   the same; none when no big school was wanted
  */
 public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed start, SmallHeap heap, List<KeepingSpeed> keeping,
-        CrowdSpeed crowd, PaperSpeed paper, List<SizeSpeed> sizes) {
+        CrowdSpeed crowd, FigureSpeed figures, PaperSpeed paper, List<SizeSpeed> sizes) {
 
     private static final String USUAL = "spacing/bolt-holes";
     private static final double FOR_MARKING = 0.45;
     private static final double FOR_PAGES = 0.25;
     private static final double FOR_KEEPING = 0.15;
+    private static final double FOR_FIGURES = 0.15;
     private static final double FOR_SIZE = 0.25;
-    private static final double FOR_CROWD = 0.5;
-    /** Whoever waits longer for all others to be ready finds the connection closed, as browsers do. */
-    private static final double LONGEST_CROWD = 30;
+    private static final double FOR_CROWD = 0.75;
+    /** Two problems in so many seconds are quick work; more patient students would only measure an idle server. */
+    private static final double LONGEST_CROWD = 45;
     private static final double SECONDS_A_START = 8;
     private static final int LEAST_STARTS = 3;
     private static final String EMBEDDED = "the embedded database";
@@ -71,7 +72,7 @@ public record Speed(Optional<MarkingSpeed> marking, PageSpeed page, StartSpeed s
         StartSpeed start = StartSpeed.measure(bankOptions, exercise, page.bytes(), turns);
         SmallHeap heap = SmallHeap.try64(library.bank(), bankOptions);
         return new Speed(marking, page, start, heap, keeping(other, seconds * FOR_KEEPING), crowd(library, bankOptions, Math.min(LONGEST_CROWD, seconds * FOR_CROWD)),
-                PaperSpeed.measure(library.bank(), bankOptions), sizes(library, wanted, other));
+                FigureSpeed.measure(library.bank(), bankOptions, seconds * FOR_FIGURES), PaperSpeed.measure(library.bank(), bankOptions), sizes(library, wanted, other));
     }
 
     private static CrowdSpeed crowd(Library library, List<String> bankOptions, double seconds) throws Exception {

@@ -19,9 +19,10 @@ import java.util.function.LongSupplier;
  * @param seeds    fresh sheet numbers, each at least 1
  * @param proxies  addresses of the proxies in front of it, besides this machine, when browsers reach it over TLS only
  * @param certificate of the site itself, when it speaks TLS without a proxy
+ * @param plain    beside it, a port where whoever asks by plain http is sent to https, and nothing else is answered
  */
 public record Settings(String host, int port, Duration idle, Duration whole, int atOnce, int waiting, Duration patience,
-        LongSupplier seeds, Optional<Set<String>> proxies, Optional<Certificate> certificate) {
+        LongSupplier seeds, Optional<Set<String>> proxies, Optional<Certificate> certificate, Optional<Integer> plain) {
 
     public Settings {
         proxies = proxies.map(Set::copyOf);
@@ -33,33 +34,38 @@ public record Settings(String host, int port, Duration idle, Duration whole, int
     /** The usual settings on that port of this machine only. */
     public static Settings on(int port) {
         return new Settings("127.0.0.1", port, Duration.ofSeconds(20), Duration.ofSeconds(30), 16, 256,
-                Duration.ofSeconds(5), () -> ThreadLocalRandom.current().nextLong(1, LAST_SEED + 1), Optional.empty(), Optional.empty());
+                Duration.ofSeconds(5), () -> ThreadLocalRandom.current().nextLong(1, LAST_SEED + 1), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public Settings withHost(String newHost) {
-        return new Settings(newHost, port, idle, whole, atOnce, waiting, patience, seeds, proxies, certificate);
+        return new Settings(newHost, port, idle, whole, atOnce, waiting, patience, seeds, proxies, certificate, plain);
     }
 
     public Settings withTimes(Duration newIdle, Duration newWhole) {
-        return new Settings(host, port, newIdle, newWhole, atOnce, waiting, patience, seeds, proxies, certificate);
+        return new Settings(host, port, newIdle, newWhole, atOnce, waiting, patience, seeds, proxies, certificate, plain);
     }
 
     public Settings withCrowd(int newAtOnce, int newWaiting, Duration newPatience) {
-        return new Settings(host, port, idle, whole, newAtOnce, newWaiting, newPatience, seeds, proxies, certificate);
+        return new Settings(host, port, idle, whole, newAtOnce, newWaiting, newPatience, seeds, proxies, certificate, plain);
     }
 
     public Settings withSeeds(LongSupplier newSeeds) {
-        return new Settings(host, port, idle, whole, atOnce, waiting, patience, newSeeds, proxies, certificate);
+        return new Settings(host, port, idle, whole, atOnce, waiting, patience, newSeeds, proxies, certificate, plain);
     }
 
     /** Behind a proxy that speaks TLS. */
     public Settings withProxies(Set<String> newProxies) {
-        return new Settings(host, port, idle, whole, atOnce, waiting, patience, seeds, Optional.of(newProxies), certificate);
+        return new Settings(host, port, idle, whole, atOnce, waiting, patience, seeds, Optional.of(newProxies), certificate, plain);
     }
 
     /** Speaking TLS itself. */
     public Settings withCertificate(Certificate own) {
-        return new Settings(host, port, idle, whole, atOnce, waiting, patience, seeds, proxies, Optional.of(own));
+        return new Settings(host, port, idle, whole, atOnce, waiting, patience, seeds, proxies, Optional.of(own), plain);
+    }
+
+    /** Sending whoever asks by plain http at that port to https; for a site that speaks TLS itself. */
+    public Settings withPlainPort(int newPlain) {
+        return new Settings(host, port, idle, whole, atOnce, waiting, patience, seeds, proxies, certificate, Optional.of(newPlain));
     }
 
     /** Whether browsers reach it over TLS only. */

@@ -16,6 +16,7 @@ import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.server.handler.QoSHandler;
+import org.eclipse.jetty.server.handler.SecuredRedirectHandler;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import soapstone.page.Pages;
@@ -33,6 +34,9 @@ public final class SiteServer implements AutoCloseable {
     private static final int MOST_CONNECTIONS = 2000;
     private static final int HEADER_BYTES = 8 * 1024;
     private static final long STOP_MILLIS = 2000;
+    private static final int MOVED_PERMANENTLY = 301;
+    /** Ciphers of TLS 1.2 that tell by their timing what they decipher. */
+    private static final String CHAINED_BLOCKS = ".*_CBC_.*";
 
     private final Server server;
     private final ServerConnector connector;
@@ -62,7 +66,6 @@ public final class SiteServer implements AutoCloseable {
         Server server = new Server(new QueuedThreadPool(settings.atOnce() + THREADS_BESIDE, 4));
         SafeHeaders safe = new SafeHeaders(settings.isSecure() || office.filter(SchoolOffice::secure).isPresent());
         ServerConnector connector = connector(server, settings, safe);
-        connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
         server.addConnector(connector);
         server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         server.setStopTimeout(STOP_MILLIS);
@@ -79,8 +82,18 @@ public final class SiteServer implements AutoCloseable {
         school.ifPresent(o -> new SchoolSite(o, desk, pages, porter, languages).addTo(routes));
         SiteServlet servlet = new SiteServlet(routes, troubles, languages, porter, new ClientAddress(settings.proxies()), Watch.of(school));
         server.setHandler(new FormDoor(crowd(settings, context(servlet, errors)), settings.whole()));
+        settings.plain().ifPresent(port -> sendToHttps(server, settings, safe));
         begin(server);
         return new SiteServer(server, connector, routes);
+    }
+
+    /** Who types the name of the site comes by plain http first. */
+    private static void sendToHttps(Server server, Settings settings, SafeHeaders safe) {
+        HttpConfiguration http = http(settings, safe);
+        http.setSecureScheme("https");
+        http.setSecurePort(settings.port());
+        server.addConnector(listening(new ServerConnector(server, 1, 1, new HttpConnectionFactory(http)), settings, settings.plain().orElseThrow()));
+        server.setHandler(new SecuredRedirectHandler(server.getHandler(), MOVED_PERMANENTLY));
     }
 
     private static void begin(Server server) throws IOException {
@@ -103,6 +116,10 @@ public final class SiteServer implements AutoCloseable {
     }
 
     private static ServerConnector connector(Server server, Settings settings, SafeHeaders safe) {
+        return listening(new ServerConnector(server, 1, 1, factories(settings, http(settings, safe))), settings, settings.port());
+    }
+
+    private static HttpConfiguration http(Settings settings, SafeHeaders safe) {
         HttpConfiguration http = new HttpConfiguration();
         http.setSendServerVersion(false);
         http.setSendXPoweredBy(false);
@@ -113,11 +130,15 @@ public final class SiteServer implements AutoCloseable {
         http.setUriCompliance(UriCompliance.DEFAULT);
         http.setIdleTimeout(settings.idle().toMillis());
         http.addCustomizer(safe);
-        ServerConnector connector = new ServerConnector(server, 1, 1, factories(settings, http));
+        return http;
+    }
+
+    private static ServerConnector listening(ServerConnector connector, Settings settings, int port) {
         connector.setHost(settings.host().isEmpty() ? null : settings.host());
-        connector.setPort(settings.port());
+        connector.setPort(port);
         connector.setIdleTimeout(settings.idle().toMillis());
         connector.setAcceptQueueSize(256);
+        connector.addBean(new SlowHeads(connector.getScheduler(), settings.whole()));
         return connector;
     }
 
@@ -130,6 +151,7 @@ public final class SiteServer implements AutoCloseable {
         ssl.setKeyStore(settings.certificate().get().keys());
         ssl.setKeyStorePassword(settings.certificate().get().password());
         ssl.setIncludeProtocols("TLSv1.3", "TLSv1.2");
+        ssl.addExcludeCipherSuites(CHAINED_BLOCKS);
         // A school's machine has several names, and none at all on the day it is set up.
         http.addCustomizer(new SecureRequestCustomizer(false));
         return new ConnectionFactory[] {new SslConnectionFactory(ssl, plain.getProtocol()), plain};

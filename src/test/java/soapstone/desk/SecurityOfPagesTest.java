@@ -36,8 +36,8 @@ import soapstone.web.SchoolUnderTest;
  * <li>32, uploads that are served again: rosters are the only files taken; their text goes into a field (ClassRoomTest,
  *     MultipartTest), no file is kept or given out.
  * <li>33: no page reads XML or an archive; a backup is one, see BackupTest.
- * <li>35, the certificate of the proxy: testssl.sh on a set-up with one.
- * <li>40, list of libraries: made with a release.
+ * <li>35, the certificate of the proxy: a program of its own tries that, by hand; what we answer over TLS is in CertificateTest.
+ * <li>40, list of libraries: LibrariesListTest.
  * </ul>
  */
 class SecurityOfPagesTest {

@@ -5,36 +5,49 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** Reads a drawing back from its SVG, with nothing but the SVG: what is where. */
-final class DrawnSvg {
+public final class DrawnSvg {
 
     private static final Pattern STEP = Pattern.compile("([MLAZ])([^MLAZ]*)");
     private static final int ARC_POINTS = 24;
+
+    /** Making one takes longer than reading a drawing with it. */
+    private static final ThreadLocal<DocumentBuilder> READER = ThreadLocal.withInitial(DrawnSvg::reader);
 
     private final Element root;
     private final String text;
 
     /** One run of lettering and the box it takes, measured with the table of glyphs. */
-    record Lettered(String group, String text, Box box) {}
+    public record Lettered(String group, String text, Box box) {}
 
     private DrawnSvg(String text, Element root) {
         this.text = text;
         this.root = root;
     }
 
-    /** Fails when the text is not well-formed XML. */
-    static DrawnSvg read(String svg) {
+    private static DocumentBuilder reader() {
         try {
             DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
             factory.setNamespaceAware(true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            Document doc = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+            return factory.newDocumentBuilder();
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Fails when the text is not well-formed XML. */
+    public static DrawnSvg read(String svg) {
+        try {
+            Document doc = READER.get().parse(new InputSource(new StringReader(svg)));
             return new DrawnSvg(svg, doc.getDocumentElement());
         } catch (Exception e) {
             throw new AssertionError("not well-formed: " + e.getMessage() + "\n" + svg, e);
@@ -69,7 +82,7 @@ final class DrawnSvg {
         return ((Element) root.getElementsByTagName(element).item(0)).getAttribute("id");
     }
 
-    List<Lettered> lettering() {
+    public List<Lettered> lettering() {
         List<Lettered> all = new ArrayList<>();
         for (Element t : elements("text")) {
             String group = group(t);
@@ -157,6 +170,63 @@ final class DrawnSvg {
             if (group(e).matches(groups)) {
                 new Shape.Plate(Pen.VISIBLE, box(e), "").pieces().forEach(p -> out.add(new Pt[] {p.a(), p.b()}));
             }
+        }
+        return out;
+    }
+
+    /** The straight pieces of the first path of that role, in the order of its outline. */
+    List<Pt[]> piecesOf(String role) {
+        return piecesOf(role, 0);
+    }
+
+    /** The same of another path of that role, counted from 0. */
+    List<Pt[]> piecesOf(String role, int index) {
+        List<Pt[]> out = new ArrayList<>();
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).skip(index).findFirst().orElseThrow();
+        for (List<Pt> line : points(path.getAttribute("d"))) {
+            for (int i = 1; i < line.size(); i++) {
+                out.add(new Pt[] {line.get(i - 1), line.get(i)});
+            }
+        }
+        return out;
+    }
+
+    /** The first pieces of all paths of that role. */
+    List<Pt[]> piecesOfAll(String role) {
+        List<Pt[]> out = new ArrayList<>();
+        for (int i = 0; i < paths(role).size(); i++) {
+            out.add(piecesOf(role, i).get(0));
+        }
+        return out;
+    }
+
+    /** The thin lines of the right part that belong to a size, in the order of drawing. */
+    List<Pt[]> linesOf(String size) {
+        List<Pt[]> out = new ArrayList<>();
+        for (Element e : elements("path")) {
+            if (group(e).equals("thin") && e.getAttribute("data-size").equals(size)) {
+                points(e.getAttribute("d")).stream().filter(l -> l.size() == 2).forEach(l -> out.add(new Pt[] {l.get(0), l.get(1)}));
+            }
+        }
+        return out;
+    }
+
+    /** The straight pieces of a path between its arcs, in the order of its outline; without the one that closes it. */
+    List<Pt[]> straights(String role) {
+        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).findFirst().orElseThrow();
+        List<Pt[]> out = new ArrayList<>();
+        Pt at = null;
+        Matcher m = STEP.matcher(path.getAttribute("d"));
+        while (m.find()) {
+            double[] n = numbers(m.group(2));
+            if (n.length < 2) {
+                continue;
+            }
+            Pt to = new Pt(n[n.length - 2], n[n.length - 1]);
+            if (m.group(1).equals("L")) {
+                out.add(new Pt[] {at, to});
+            }
+            at = to;
         }
         return out;
     }

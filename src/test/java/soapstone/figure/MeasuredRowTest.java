@@ -2,9 +2,7 @@ package soapstone.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static soapstone.figure.Measuring.PIXEL;
-import static soapstone.figure.Measuring.eachLayout;
 import static soapstone.figure.Measuring.middle;
-import static soapstone.figure.Measuring.one;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -13,19 +11,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Measures drawings of rows and plain parts: what is drawn lies where the amounts say, within a pixel. */
 class MeasuredRowTest {
-
-    @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void postsOfARun(boolean asCut) {
-        eachLayout("post-row", asCut, (in, drawn) -> {
-            List<Box> posts = drawn.rectangles("post");
-            double first = middle(posts.get(0));
-            double scale = (middle(posts.get(posts.size() - 1)) - first) / one(in, "length");
-            for (int i = 0; posts.size() == (int) one(in, "count") && i < posts.size(); i++) {
-                assertThat(middle(posts.get(i)) - first).isCloseTo(i * one(in, "spacing") * scale, PIXEL);
-            }
-        });
-    }
 
     @ParameterizedTest
     @ValueSource(ints = {8, 9})
@@ -39,23 +24,6 @@ class MeasuredRowTest {
         for (int i = 0; i < 3; i++) {
             assertThat(middle(kerfs.get(i)) - bar.left()).isCloseTo((i * 7.375 + 7.3125) * bar.width() / length, PIXEL);
         }
-    }
-
-    @Test
-    void barsEndToEnd() {
-        eachLayout("butted-bars", true, (in, drawn) -> {
-            List<Box> bars = drawn.rectangles("bar");
-            double all = one(in, "first") + one(in, "first_rest");
-            double scale = bars.get(0).width() / all;
-            assertThat(bars.get(2).width()).isCloseTo((one(in, "third") + one(in, "third_rest")) * scale, PIXEL);
-            assertThat(bars.get(1).left()).isCloseTo(bars.get(0).right(), PIXEL);
-        });
-    }
-
-    @Test
-    void wallOfATube() {
-        eachLayout("round-tube", false, (in, drawn) -> assertThat(drawn.radius("outside") - drawn.radius("inside"))
-                .isCloseTo(one(in, "wall") / one(in, "outside") * 2 * drawn.radius("outside"), PIXEL));
     }
 
     @Test

@@ -3,9 +3,7 @@ package soapstone.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static soapstone.figure.Measuring.PIXEL;
 import static soapstone.figure.Measuring.both;
-import static soapstone.figure.Measuring.eachLayout;
 import static soapstone.figure.Measuring.middle;
-import static soapstone.figure.Measuring.one;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -27,31 +25,6 @@ class MeasuredVesselTest {
             assertThat(drawn.circles("gauge").get(0).y()).isCloseTo(column.bottom(), PIXEL);
             assertThat(column.bottom() - drawn.paths("yours-head").get(0).top()).isCloseTo(head * scale, PIXEL);
         }
-    }
-
-    @Test
-    void wallAndHeadsOfAReceiver() {
-        eachLayout("receiver", false, (in, drawn) -> {
-            List<Box> walls = drawn.rectangles("wall");
-            double inside = walls.get(1).left() - walls.get(0).right();
-            assertThat(walls.get(0).width()).isCloseTo(Math.max(3, one(in, "thickness") / one(in, "diameter") * inside), PIXEL);
-            for (Box head : drawn.paths("head")) {
-                assertThat(head.height() - walls.get(0).width()).isCloseTo(inside / 4, PIXEL);
-            }
-        });
-    }
-
-    @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void openingOfABaffle(boolean asCut) {
-        eachLayout("baffle-plate", asCut, (in, drawn) -> {
-            Box plate = drawn.rectangle("part");
-            double scale = plate.width() / one(in, "width");
-            assertThat(plate.height()).isCloseTo(one(in, "height") * scale, PIXEL);
-            assertThat(2 * drawn.radius("opening")).isCloseTo(one(in, "opening") * scale, PIXEL);
-            List<Box> cut = drawn.rectangles("section");
-            assertThat(cut.get(1).top() - cut.get(0).bottom()).isCloseTo(one(in, "opening") * scale, PIXEL);
-        });
     }
 
     @ParameterizedTest
@@ -105,20 +78,6 @@ class MeasuredVesselTest {
     void theSignOfAFilletHasItsPlumbLegAtTheLeft() {
         Figure f = FigureKinds.draw(Inputs.of("fillet-weld").length("leg", 0.25).build(), null, "f").orElseThrow();
         assertThat(f.wide()).containsPattern("class=\"fillet-sign\" d=\"M([\\d.]+) ([\\d.]+)L\\1 [\\d.]+L[\\d.]+ \\2\"");
-    }
-
-    @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void stitchesOfARow(boolean asCut) {
-        eachLayout("stitch-row", asCut, (in, drawn) -> {
-            Box seam = drawn.rectangle("part");
-            double scale = seam.width() / one(in, "length");
-            List<Box> beads = drawn.rectangles("bead");
-            for (int i = 0; beads.size() == (int) one(in, "count") && i < beads.size(); i++) {
-                assertThat(beads.get(i).left() - seam.left()).isCloseTo(i * one(in, "pitch") * scale, PIXEL);
-                assertThat(beads.get(i).width()).isCloseTo(one(in, "stitch") * scale, PIXEL);
-            }
-        });
     }
 
     @ParameterizedTest

@@ -25,7 +25,12 @@ final class WorkInputs {
             case "receiver" -> in.length("diameter", sizes.size(10, 40)).length("thickness", sizes.size(0.1, 0.4))
                     .put("pressure", Units.PSI, sizes.between(40, 160));
             case "baffle-plate" -> in.length("width", sizes.size(28, 48)).length("height", sizes.size(22, 36)).length("opening", sizes.size(8, 20));
-            case "compartments" -> in.length("length", sizes.size(60, 140)).number("count", sizes.between(1, 8)).length("limit", sizes.size(14, 30));
+            case "compartments" -> {
+                in.length("length", sizes.size(60, 140)).number("count", sizes.between(1, 8)).length("limit", sizes.size(14, 30));
+                if (random.nextBoolean()) {
+                    in.length("width", sizes.size(24, 50));
+                }
+            }
             case "filling-tank" -> filling(in);
             case "fillet-weld" -> weld(in);
             case "stitch-row" -> stitches(in);
@@ -53,8 +58,8 @@ final class WorkInputs {
             case "drill" -> in.length("diameter", sizes.size(0.25, 1)).put("speed", unit("ft/min"), sizes.between(40, 120))
                     .put("turns", unit("rpm"), sizes.between(200, 1600));
             case "area-grid" -> in.length("length", sizes.size(6, 120)).length("width", sizes.size(6, 60));
-            case "hauling-tank" -> hauling(in);
-            case "ramp-guard" -> guard(in);
+            case "tank-and-trailer" -> hauling(in);
+            case "picket-guard" -> guard(in);
             default -> throw new AssertionError("no inputs for " + kind);
         }
     }

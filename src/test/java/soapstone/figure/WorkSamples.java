@@ -44,6 +44,7 @@ final class WorkSamples {
         one(s, "compartments", tank.copy().ask("count", "a"));
         cut(s, "compartments-as-cut", tank, tank.copy().number("count", 3));
         cut(s, "compartments-more", tank, tank.copy().number("count", 6));
+        one(s, "compartments-width", tank.copy().without("limit").length("width", 36));
         Inputs fill = Inputs.of("filling-tank").put("capacity", Units.GALLONS, 180).put("start", Units.GALLONS, 25)
                 .put("flow", unit("gal/min"), 6.5).put("filled", Units.GALLONS, 180);
         one(s, "filling-tank", fill.copy().texts("filled"));
@@ -126,14 +127,14 @@ final class WorkSamples {
     }
 
     private static void jobs(List<Samples.Sample> s) {
-        Inputs tank = Inputs.of("hauling-tank").style(Inputs.Style.UNIT).length("length", 72).length("width", 38).length("height", 26)
+        Inputs tank = Inputs.of("tank-and-trailer").style(Inputs.Style.UNIT).length("length", 72).length("width", 38).length("height", 26)
                 .length("inside", 71.5).length("inside_height", 25.5).texts("inside_height").length("baffle", 0.25).length("space", 17.6875).number("count", 3)
                 .length("axle", 132).length("center", 116).length("place", 116).put("tongue", Units.POUND, 476);
-        one(s, "hauling-tank", tank.copy().ask("inside", "a").ask("count", "c").ask("space", "d").ask("tongue", "f"));
-        cut(s, "hauling-tank-as-cut", tank, tank.copy().length("space", 23.5).length("place", 103).put("tongue", Units.POUND, 860));
-        Inputs guard = Inputs.of("ramp-guard").style(Inputs.Style.UNIT).length("run", 240).length("spacing", 60).number("posts", 5).length("limit", 66)
+        one(s, "tank-and-trailer", tank.copy().ask("inside", "a").ask("count", "c").ask("space", "d").ask("tongue", "f"));
+        cut(s, "tank-and-trailer-as-cut", tank, tank.copy().length("space", 23.5).length("place", 103).put("tongue", Units.POUND, 860));
+        Inputs guard = Inputs.of("picket-guard").style(Inputs.Style.UNIT).length("run", 240).length("spacing", 60).number("posts", 5).length("limit", 66)
                 .length("opening", 58).length("picket", 0.75).length("gap", 3.34375).number("pickets", 13);
-        one(s, "ramp-guard", guard.copy().ask("posts", "a").ask("pickets", "b").ask("gap", "c").texts("spacing").texts("opening"));
-        cut(s, "ramp-guard-as-cut", guard, guard.copy().number("posts", 4).length("gap", 3.625));
+        one(s, "picket-guard", guard.copy().ask("posts", "a").ask("pickets", "b").ask("gap", "c").texts("spacing").texts("opening"));
+        cut(s, "picket-guard-as-cut", guard, guard.copy().number("posts", 4).length("gap", 3.625));
     }
 }

@@ -14,7 +14,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import soapstone.figure.FigureKind;
 import soapstone.figure.FigureKinds;
 import soapstone.source.Message;
 
@@ -148,9 +147,7 @@ class WordsTest {
     @Test
     void languagesHaveTheSameSentencesAndPlaces() throws IOException {
         for (String room : Words.ROOMS) {
-            if (!room.equals(DRAWINGS)) {
-                assertThat(Words.file(room, "es").keySet()).as(room).isEqualTo(english(room).keySet());
-            }
+            assertThat(Words.file(room, "es").keySet()).as(room).isEqualTo(english(room).keySet());
         }
         for (Path file : files(WORDS, ".properties")) {
             String[] name = file.getFileName().toString().replace(".properties", "").split("_");
@@ -160,19 +157,6 @@ class WordsTest {
                 assertThat(Words.places(sentence)).as(file + ": " + key).isEqualTo(Words.places(english.get(key)));
             });
         }
-    }
-
-    /** A new kind of drawing may be English at first; one whose title is Spanish is Spanish throughout. */
-    @Test
-    void aDrawingIsSpanishThroughoutOrNotAtAll() {
-        Set<String> spanish = Words.ofDrawings("es").keySet();
-        for (FigureKind kind : FigureKinds.kinds()) {
-            if (spanish.contains(kind.name() + ".title")) {
-                assertThat(spanish).as(kind.name()).containsAll(FigureKinds.englishWords().keySet().stream().filter(k -> k.startsWith(kind.name() + ".")).toList());
-            }
-        }
-        assertThat(FigureKinds.kinds().stream().filter(k -> spanish.contains(k.name() + ".title"))).as("kinds in Spanish").hasSizeGreaterThan(15);
-        assertThat(spanish).as("what all drawings say").contains("tell", "flag", "asked", "yours", "legend.right", "legend.yours", "legend.miss", "miss.short", "miss.long");
     }
 
     /** What one would type, signs of markup and ends that join with what follows are the same in each language. */
