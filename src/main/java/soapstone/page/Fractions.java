@@ -11,6 +11,10 @@ public final class Fractions {
     /** With the whole number before it, its dash or its space. A date or a path has more strokes than one. */
     private static final Pattern FRACTION = Pattern.compile("(?<![\\p{L}\\d/.,])(?:(\\d+)([ \\u00A0]|-\\u2060?))?(\\d{1,4})/(\\d{1,4})(?![\\d/]|[.,]\\d)");
 
+    /** A unit of two, such as lb/ft, with its number: no line ends at the stroke. */
+    private static final Pattern RATE = Pattern.compile("(?:[\\d.,]+[ \\u00A0])?(?<![<\\p{L}])\\p{L}{1,4}/\\p{L}{1,4}(?!\\p{L})[23²³]?");
+    private static final Pattern BETWEEN_TAGS = Pattern.compile("(<[^>]*>)|[^<]+");
+
     private Fractions() {}
 
     /** How a piece of text is set. */
@@ -43,17 +47,31 @@ public final class Fractions {
 
     /** The text as markup, escaped, with its fractions set; none of them breaks over a line. */
     static String markup(String text) {
+        StringBuilder escaped = new StringBuilder();
+        escape(escaped, text);
+        return set(escaped.toString());
+    }
+
+    /** Sets the fractions in what is markup already; what stands in its tags is left alone. */
+    public static Html inMarkup(Html markup) {
+        StringBuilder out = new StringBuilder();
+        Matcher m = BETWEEN_TAGS.matcher(markup.markup());
+        while (m.find()) {
+            out.append(m.group(1) == null ? set(Shop.keepTogether(m.group())) : m.group(1));
+        }
+        return new Html(out.toString());
+    }
+
+    private static String set(String text) {
         StringBuilder out = new StringBuilder();
         Matcher m = FRACTION.matcher(text);
         int done = 0;
         while (m.find()) {
-            escape(out, text.substring(done, m.start()));
-            escape(out.append("<span class=\"unbroken\">"), text.substring(m.start(), m.start(3)));
+            out.append(text, done, m.start()).append("<span class=\"unbroken\">").append(text, m.start(), m.start(3));
             out.append("<span class=\"upper\">").append(m.group(3)).append("</span>/<span class=\"lower\">").append(m.group(4)).append("</span></span>");
             done = m.end();
         }
-        escape(out, text.substring(done));
-        return out.toString();
+        return RATE.matcher(out.append(text.substring(done))).replaceAll("<span class=\"unbroken\">$0</span>");
     }
 
     private static void escape(StringBuilder out, String text) {

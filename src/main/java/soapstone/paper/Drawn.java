@@ -1,5 +1,6 @@
 package soapstone.paper;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import soapstone.page.Figure;
@@ -28,6 +29,12 @@ final class Drawn {
 
     static Html narrow(Figure figure) {
         return ready(figure.narrow());
+    }
+
+    /** Not wider and not higher than that, in millimeters. */
+    static Html fitted(Figure figure, double width, double height) {
+        double wide = Math.min(width, height * NARROW / height(figure.narrow()));
+        return new Html(narrow(figure).markup().replaceFirst("<svg ", String.format(Locale.ROOT, "<svg style=\"width: %.1fmm\" ", wide)));
     }
 
     private static Html ready(Html svg) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import soapstone.page.AnswerBox;
 import soapstone.page.Caution;
+import soapstone.page.Figure;
 import soapstone.page.Html;
 import soapstone.page.SheetView;
 import soapstone.page.Words;
@@ -15,8 +16,12 @@ import soapstone.page.Words;
 /** Makes the pages of a packet, sheet by sheet. */
 public final class Packet {
 
-    /** How wide the style sheet draws a drawing. */
+    /** How wide a drawing is: beside the text; on half a page; and so that its lettering has 18 points. */
     private static final double DRAWING = 83;
+    private static final double HALF_DRAWING = 80;
+    private static final double LARGE_DRAWING = 154;
+    /** What of a page's height is margins, the title and the title block. */
+    private static final double ABOVE_AND_BELOW = 105;
     private static final double LINE = 4.6;
     private static final double BOX = 19;
     private static final int SIGNS_A_LINE = 58;
@@ -71,9 +76,14 @@ public final class Packet {
                     before.add(new Told(caution, at));
                 }
             }
-            pieces.add(new Piece(problem, problem.sheet().figure().map(Drawn::narrow), differs, fresh, before, isDrawingShorter(problem.sheet(), fresh)));
+            pieces.add(new Piece(problem, problem.sheet().figure().map(this::drawing), differs, fresh, before, isDrawingShorter(problem.sheet(), fresh)));
         }
         return pieces;
+    }
+
+    private Html drawing(Figure figure) {
+        double width = choices.large() ? LARGE_DRAWING : choices.half() ? HALF_DRAWING : DRAWING;
+        return Drawn.fitted(figure, width, choices.size().height() - ABOVE_AND_BELOW);
     }
 
     /** Which of the two columns has the room left, as far as it can be told before it is laid out. Sizes are in millimeters. */
@@ -95,7 +105,7 @@ public final class Packet {
 
     private Leaf leaf(String title) {
         String kinds = (choices.half() ? "half" : "whole") + (choices.large() ? " large" : " usual");
-        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 48mm 12mm" : "9mm 12mm 31mm 12mm";
+        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 56mm 12mm" : "9mm 12mm 31mm 12mm";
         return Leaf.of(choices.size(), false, margins, title, kinds);
     }
 

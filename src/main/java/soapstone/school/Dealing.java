@@ -36,6 +36,9 @@ public final class Dealing {
     /** So many seeds are tried for numbers that nobody has yet; an exercise with few numbers may have to give them twice. */
     private static final int TRIES_FOR_OWN_NUMBERS = 60;
     private static final int MOST_TRIES = 400;
+    private static final int TRIES_FOR_SIMILAR = 40;
+    /** Answers of similar size are within a fifth of each other. */
+    private static final double SIMILAR = Math.log(1.2);
 
     private final Bank bank;
     private final UnitSystem units;
@@ -91,8 +94,8 @@ public final class Dealing {
 
     /**
      * A second sheet that is as hard as the first: problem by problem either another exercise of the task's pool with the same
-     * {@link Difficulty} that was not on the first sheet, or the same exercise with other numbers. Points and places are
-     * those of the first sheet.
+     * {@link Difficulty} that was not on the first sheet, or the same exercise with other numbers whose answers are of similar
+     * size. Points and places are those of the first sheet.
      *
      * @param first   the assignment of the first sheet
      * @param second  the assignment that the new sheet is for, with as many tasks
@@ -111,7 +114,7 @@ public final class Dealing {
             int task = place(first, problem.task());
             String exercise = another(problem, second.tasks().get(task), seen).orElse(problem.exercise());
             seen.add(exercise);
-            Variant variant = fresh(exercise(exercise), taken);
+            Variant variant = exercise.equals(problem.exercise()) ? near(exercise(exercise), taken, problem) : fresh(exercise(exercise), taken);
             problems.add(new Sheets.Dealt(second.tasks().get(task).id(), problem.place(), exercise, variant.seed(), units,
                     variant.exercise().fingerprint(), problem.points(), variant.conventions()));
         }
@@ -161,6 +164,22 @@ public final class Dealing {
             }
         }
         throw new CannotDeal(exercise.id() + " has no fair draw with " + units.word() + " units");
+    }
+
+    /** Of some fresh draws the first whose answers are of similar size, else the one that comes nearest. */
+    private Variant near(Exercise exercise, Taken taken, Problem before) {
+        Optional<Variant> like = drawer(exercise, before.units(), before.conventions()).draw(before.seed());
+        Variant best = null;
+        double least = Double.MAX_VALUE;
+        for (int i = 0; i < TRIES_FOR_SIMILAR && like.isPresent() && least > SIMILAR; i++) {
+            long seed = chance.nextLong(1, MOST_SEED + 1);
+            Optional<Variant> drawn = taken.has(exercise.id(), seed) ? Optional.empty() : drawer(exercise).draw(seed);
+            if (drawn.isPresent() && !taken.has(exercise.id(), told(drawn.get())) && Difficulty.apart(like.get(), drawn.get()) < least) {
+                best = drawn.get();
+                least = Difficulty.apart(like.get(), best);
+            }
+        }
+        return best == null ? fresh(exercise, taken) : taken.with(best);
     }
 
     private boolean isFair(Exercise exercise) {

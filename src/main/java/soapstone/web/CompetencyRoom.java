@@ -38,6 +38,7 @@ final class CompetencyRoom implements SchoolSite.Room {
     public void addTo(Routes routes) {
         routes.get(Who.INSTRUCTOR, "/classes/{class}/competencies", this::grid)
                 .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}", this::record)
+                .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/file", this::file)
                 .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/sign", v -> signing(v, v.query(), FormView.of(Map.of())))
                 .post(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/sign", this::sign);
     }
@@ -70,6 +71,15 @@ final class CompetencyRoom implements SchoolSite.Room {
     private Reply record(Visit v) {
         CompetencyRecord record = ofStudent(v, own.schoolClass(v));
         return Reply.page(pages.show(v.reader(), "competency-record", new CompetencyRecordView(record, SchoolTimes.moment(own.now(), v.reader().words().language()))));
+    }
+
+    /** The record as a file: one that leaves, and so is noted. */
+    private Reply file(Visit v) {
+        SchoolClass in = own.schoolClass(v);
+        CompetencyRecord record = ofStudent(v, in);
+        CompetencyRecordView view = new CompetencyRecordView(record, SchoolTimes.moment(own.now(), v.reader().words().language()));
+        own.note(v, "competency.printed", Optional.of(record.person()), in, "");
+        return HandoutRoom.pdf(record.shown(), "competencies-" + record.person(), List.of(HandoutRoom.handouts(v).competency(view)));
     }
 
     private Reply signing(Visit v, Fields names, FormView form) {

@@ -104,6 +104,11 @@ final class OwnClasses {
         office.log().fault(now(), event, fault, "assignment", String.valueOf(assignment));
     }
 
+    /** Notes that something of a class left the school. */
+    void left(Visit v, String act, SchoolClass in, String detail) {
+        school().audit().note(new Audit.Entry(now(), v.caller().signedIn().map(s -> s.person().id()), act, Optional.empty(), Optional.of(in.id()), detail, true));
+    }
+
     void note(Visit v, String act, Optional<Long> person, SchoolClass in, String detail) {
         school().audit().note(new Audit.Entry(now(), v.caller().signedIn().map(s -> s.person().id()), act, person, Optional.of(in.id()), detail, false));
     }

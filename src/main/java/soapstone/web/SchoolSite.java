@@ -42,6 +42,7 @@ final class SchoolSite {
                 new PracticeRoom(office, desk, pages),
                 new MarksOutRoom(office, desk.marks(), pages),
                 new PrintRoom(office, desk, pages, dealer),
+                new HandoutRoom(office, desk),
                 new TypingClassRoom(office, desk.work(), pages),
                 new TypingRoom(office, desk.work(), pages),
                 new WorkRoom(office, desk.work(), pages, dealer));

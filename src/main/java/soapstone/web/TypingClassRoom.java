@@ -46,7 +46,7 @@ final class TypingClassRoom implements SchoolSite.Room {
 
     @Override
     public void addTo(Routes routes) {
-        routes.get(Who.INSTRUCTOR, "/assignments/{assignment}/typing/form", this::form)
+        routes.post(Who.INSTRUCTOR, "/assignments/{assignment}/typing/form", this::form)
                 .get(Who.INSTRUCTOR, "/assignments/{assignment}/typing/file", v -> file(v, given(v), FormView.of(Map.of()), new Read(List.of(), List.of(), true), ""))
                 .post(Who.INSTRUCTOR, "/assignments/{assignment}/typing/file", Fields.Limit.ROSTER, this::look)
                 .post(Who.INSTRUCTOR, "/assignments/{assignment}/typing/file/keep", Fields.Limit.ROSTER, this::keep)
@@ -159,6 +159,8 @@ final class TypingClassRoom implements SchoolSite.Room {
 
     private Reply form(Visit v) {
         OwnClasses.Work work = given(v);
+        Leaving.count(school(), v.person().id(), own.now());
+        own.left(v, "assignment.form", work.in(), work.assignment().title());
         List<AnswerRows.Open> rows = new ArrayList<>();
         for (PrintWork.Owned owned : sheets(work)) {
             OwnSheet o = ownSheet(owned, work);

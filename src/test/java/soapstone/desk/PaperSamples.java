@@ -1,7 +1,6 @@
 package soapstone.desk;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import soapstone.page.SheetView;
@@ -18,7 +17,6 @@ import soapstone.variant.Variant;
 final class PaperSamples {
 
     static final Instant DAY = Instant.parse("2027-03-16T07:00:00Z");
-    static final List<String> FIVE = List.of("spacing/bolt-holes", "bends/hose-tray", "tanks/round-tank-volume", "pressure/gauge-head", "rule/read-rule");
 
     private PaperSamples() {}
 
@@ -37,14 +35,6 @@ final class PaperSamples {
 
     static SheetView asked(Variant variant) {
         return new Sheets(RealSite.library(), new Links(RealSite.library()), "en").asked(variant);
-    }
-
-    static PacketSheet sheet(String number, String who, List<String> exercises, long seed) {
-        List<PacketSheet.Problem> problems = new ArrayList<>();
-        for (String id : exercises) {
-            problems.add(new PacketSheet.Problem(problems.size() + 1, "2", asked(variant(id, seed)), List.of()));
-        }
-        return new PacketSheet(number, who, "Week 9: holes and trays", "Sheet metal 1", "Mar 16, 2027", "Chart B hangs by the brake.", problems);
     }
 
     static byte[] packet(PacketChoices choices, List<PacketSheet> sheets) {

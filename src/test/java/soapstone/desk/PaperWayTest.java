@@ -330,7 +330,7 @@ class PaperWayTest {
 
     private String form() throws IOException {
         hand.open("/assignments/" + work.id() + "/typing/file");
-        return hand.page().getAnchorByText("Take the form").click().getWebResponse().getContentAsString();
+        return hand.take("Take the form").getWebResponse().getContentAsString();
     }
 
     private static String filled(String form, Map<String, Map<String, String>> answers) {

@@ -14,13 +14,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 
 /** A PDF as a reader of its own sees it. */
 final class Pdf implements AutoCloseable {
@@ -84,6 +88,70 @@ final class Pdf implements AutoCloseable {
             return Arrays.stream(found).map(Result::getText).sorted().toList();
         } catch (NotFoundException e) {
             return new ArrayList<>();
+        }
+    }
+
+    /** Signs that stand outside of a page. */
+    List<String> outside(int page) throws IOException {
+        float width = document.getPage(page - 1).getMediaBox().getWidth();
+        float height = document.getPage(page - 1).getMediaBox().getHeight();
+        List<String> outside = new ArrayList<>();
+        new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition t) {
+                boolean inside = t.getXDirAdj() >= 0 && t.getXDirAdj() + t.getWidthDirAdj() <= width && t.getYDirAdj() >= 0 && t.getYDirAdj() <= height;
+                if (!inside && !t.getUnicode().isBlank()) {
+                    outside.add(t.getUnicode());
+                }
+            }
+
+            void look() throws IOException {
+                setStartPage(page);
+                setEndPage(page);
+                getText(Pdf.this.document);
+            }
+        }.look();
+        return outside;
+    }
+
+    /** The size of the smallest lettering, in points. */
+    float leastLettering() throws IOException {
+        float[] least = {Float.MAX_VALUE};
+        new PDFTextStripper() {
+            @Override
+            protected void processTextPosition(TextPosition t) {
+                if (!t.getUnicode().isBlank()) {
+                    least[0] = Math.min(least[0], t.getFontSizeInPt());
+                }
+            }
+        }.getText(Pdf.this.document);
+        return least[0];
+    }
+
+    /** What the pieces are, as a screen reader is told. */
+    Set<String> tags() {
+        Set<String> tags = new TreeSet<>();
+        each(document.getDocumentCatalog().getStructureTreeRoot(), e -> tags.add(e.getStructureType()));
+        return tags;
+    }
+
+    /** What is said in the place of drawings. */
+    List<String> alternates() {
+        List<String> all = new ArrayList<>();
+        each(document.getDocumentCatalog().getStructureTreeRoot(), e -> {
+            if (e.getAlternateDescription() != null) {
+                all.add(e.getAlternateDescription());
+            }
+        });
+        return all;
+    }
+
+    private static void each(PDStructureNode node, Consumer<PDStructureElement> does) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                does.accept(element);
+                each(element, does);
+            }
         }
     }
 

@@ -155,7 +155,7 @@ class StudentsWorkTest {
         HtmlPage bos = s.begin(s.site.browser(s.bo.person()), week);
         assertThat(bos.getUrl()).isNotEqualTo(first.getUrl());
         assertThat(s.sheet(week, s.bo).problems().get(0).seed()).isNotEqualTo(s.sheet(week, s.ada).problems().get(0).seed());
-        assertThat(s.sheet(week, s.bo).number()).isNotEqualTo(s.sheet(week, s.ada).number()).matches("[2-9B-X]{3}-[2-9B-X]{3}");
+        assertThat(s.sheet(week, s.bo).number()).isNotEqualTo(s.sheet(week, s.ada).number()).matches("[2-9B-X]{3}-[2-9B-X]{4}");
     }
 
     @Test

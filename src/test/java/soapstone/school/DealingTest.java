@@ -178,6 +178,24 @@ class DealingTest {
                 "spacing/longer > spacing/longer", "spacing/sibling > spacing/bolt-holes");
     }
 
+    /** A make-up with the same exercise asks for answers of similar size; a fresh draw alone would not. */
+    @Test
+    void theNumbersOfAMakeUpAreOfSimilarSize() {
+        Bank bank = SmallBank.bank();
+        Assignment first = Desks.assignment(1, Desks.task(1, 1, Desks.HOLES));
+        Assignment second = Desks.assignment(2, new Assignment.Task(31, 1, List.of(Desks.HOLES), 1, 4));
+        int far = 0;
+        for (long chance = 1; chance <= 10; chance++) {
+            Dealing dealing = new Dealing(bank, ClassSettings.USUAL, Desks.chance(chance));
+            for (Sheet sheet : Desks.kept(dealing.deal(first, Desks.students(4), List.of()))) {
+                Problem before = sheet.problems().get(0);
+                Sheets.Dealt after = dealing.makeUp(first, sheet, second, List.of()).get(0);
+                far += Difficulty.apart(SmallBank.draw(Desks.HOLES, UnitSystem.US, before.seed()), SmallBank.draw(Desks.HOLES, UnitSystem.US, after.seed())) > Math.log(1.2) ? 1 : 0;
+            }
+        }
+        assertThat(far).as("of 40 make-ups whose answer is over a fifth away").isLessThanOrEqualTo(4);
+    }
+
     private static Difficulty difficulty(Bank bank, String exercise) {
         return Difficulty.of(bank.exercise(exercise).orElseThrow(), UnitSystem.US);
     }
