@@ -72,6 +72,9 @@ final class Bend implements Drawer {
     @Override
     public List<Label> notes(Brief brief) {
         List<Label> notes = new ArrayList<>();
+        if (BendView.isMissBelow(brief)) {
+            notes.add(Label.text(BendMiss.of(brief).text(brief)));
+        }
         if (BendView.isOffSheet(brief)) {
             notes.add(Label.text(brief.say("tank.off.sheet", BendMiss.of(brief).text(brief))));
         }

@@ -67,6 +67,11 @@ final class BendView {
         return brief.right().at("setback") - brief.yours().at("setback") < -bare.first();
     }
 
+    /** On a phone the neutral line has no room for a second leader: its miss is a note. */
+    static boolean isMissBelow(Brief brief) {
+        return brief.isNarrow() && BendMiss.of(brief).is("k") && !isOffSheet(brief);
+    }
+
     double scale() {
         return scale;
     }
@@ -219,7 +224,9 @@ final class BendView {
     private void yoursDepth(Sheet sheet) {
         double yours = neutralOf(brief.yours());
         Leader.to(sheet, Ink.YOURS, bend.center(), yours, brief.yoursLabel("k"), around(0.5, 0.35, 0.65, 0.2, 0.8));
-        Leader.to(sheet, Ink.YOURS, bend.center(), (neutralOf(v) + yours) / 2, Label.text(miss.text(brief)),
-                around(0.2, 0.1, 0.35, 0, 0.8, 0.9, 1));
+        if (!isMissBelow(brief)) {
+            Leader.to(sheet, Ink.YOURS, bend.center(), (neutralOf(v) + yours) / 2, Label.text(miss.text(brief)),
+                    around(0.2, 0.1, 0.35, 0, 0.8, 0.9, 1));
+        }
     }
 }

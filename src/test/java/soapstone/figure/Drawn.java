@@ -84,7 +84,7 @@ public final class Drawn {
                 assertThat(said).as("%s: '%s' is not described: %s", what, l.text(), desc).contains(n);
             }
             if (l.group().equals("letter")) {
-                assertThat(desc).as(what).contains("letter " + l.text());
+                assertThat(desc).as(what).containsAnyOf("letter " + l.text(), "letra " + l.text());
             }
         }
     }

@@ -174,6 +174,15 @@ public final class DrawnSvg {
         return out;
     }
 
+    /** How wide all lines of these groups are together, circles aside. */
+    public double width(String groups) {
+        Box b = Box.NOTHING;
+        for (Pt[] piece : pieces(groups)) {
+            b = b.union(Box.around(piece[0], piece[1]));
+        }
+        return b.width();
+    }
+
     /** The straight pieces of the first path of that role, in the order of its outline. */
     List<Pt[]> piecesOf(String role) {
         return piecesOf(role, 0);
