@@ -38,7 +38,7 @@ final class CompetencyRoom implements SchoolSite.Room {
     public void addTo(Routes routes) {
         routes.get(Who.INSTRUCTOR, "/classes/{class}/competencies", this::grid)
                 .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}", this::record)
-                .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/file", this::file)
+                .post(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/file", this::file)
                 .get(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/sign", v -> signing(v, v.query(), FormView.of(Map.of())))
                 .post(Who.INSTRUCTOR, "/classes/{class}/competencies/{person}/sign", this::sign);
     }
@@ -73,7 +73,7 @@ final class CompetencyRoom implements SchoolSite.Room {
         return Reply.page(pages.show(v.reader(), "competency-record", new CompetencyRecordView(record, SchoolTimes.moment(own.now(), v.reader().words().language()))));
     }
 
-    /** The record as a file: one that leaves, and so is noted. */
+    /** The record as a file: one that leaves, and so is noted; what is noted changes something, and comes by a form. */
     private Reply file(Visit v) {
         SchoolClass in = own.schoolClass(v);
         CompetencyRecord record = ofStudent(v, in);
