@@ -153,7 +153,7 @@ class GrownSchoolTest {
 
         /** Without the address of the site and the numbers of sheets, which are drawn for the school as a whole. */
         String text(String path) {
-            return page(path).asNormalizedText().replace(site.address(""), "SITE").replaceAll("\\b[2-9B-X]{3}-[2-9B-X]{3}\\b", "NUMBER");
+            return page(path).asNormalizedText().replace(site.address(""), "SITE").replaceAll("\\b[2-9B-X]{3}-[2-9B-X]{4}\\b", "NUMBER");
         }
 
         @Override
