@@ -150,9 +150,4 @@ final class PaperAnswers {
         });
         return typed;
     }
-
-    /** Whether all that is typed was looked at before. */
-    static boolean wasSeen(Visit v) {
-        return v.wasReadBack();
-    }
 }

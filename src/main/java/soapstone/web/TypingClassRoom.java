@@ -148,7 +148,7 @@ final class TypingClassRoom implements SchoolSite.Room {
         OwnClasses.Work work = open(v);
         Grid grid = new Grid(v, work, true);
         boolean blank = grid.looked.stream().allMatch(PaperAnswers.Looked::isBlank);
-        if (grid.isGood() && !blank && PaperAnswers.wasSeen(v)) {
+        if (grid.isGood() && !blank && v.wasReadBack()) {
             answers(v).keep(grid.looked, v.form().get("late").isPresent());
             return Reply.goTo("/assignments/" + work.assignment().id() + "/typing/" + grid.place);
         }

@@ -229,7 +229,7 @@ final class TypingRoom implements SchoolSite.Room {
         }
         boolean good = looked.stream().allMatch(PaperAnswers.Looked::isGood);
         boolean blank = looked.stream().allMatch(PaperAnswers.Looked::isBlank);
-        if (good && (blank || PaperAnswers.wasSeen(v))) {
+        if (good && (blank || v.wasReadBack())) {
             answers(v).keep(looked, v.form().get("late").isPresent());
             return goOn(v, o, blank);
         }
@@ -299,7 +299,7 @@ final class TypingRoom implements SchoolSite.Room {
         if (done.isEmpty()) {
             return fixing(v, paper, typed, true, Optional.of(Message.of(looked.isBlank() ? "typing.all-blank" : "typing.again")));
         }
-        if (!PaperAnswers.wasSeen(v)) {
+        if (!v.wasReadBack()) {
             return fixing(v, paper, typed, true, Optional.empty());
         }
         List<Remark> remarks = remarks(v, paper, done.get());
