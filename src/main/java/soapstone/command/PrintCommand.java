@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -89,6 +90,12 @@ final class PrintCommand implements Callable<Integer> {
     @Option(names = "--large", description = "Large print, 18 points.")
     private boolean large;
 
+    @Option(names = "--close", description = "Without room for the work, to save paper.")
+    private boolean close;
+
+    @Option(names = "--both-sides", description = "For a printer that prints on both sides: every sheet begins on a fresh piece of paper.")
+    private boolean bothSides;
+
     @Option(names = "--blank", description = "A line in place of the names.")
     private boolean blank;
 
@@ -129,8 +136,8 @@ final class PrintCommand implements Callable<Integer> {
         if (assignment != null && !exercises.isEmpty()) {
             throw Refusal.usage("An assignment has its own exercises: leave out --exercise, or --assignment.");
         }
-        if (half && large) {
-            throw Refusal.usage("Large print does not fit on half a page: --half or --large.");
+        if (Stream.of(half, large, close).filter(on -> on).count() > 1) {
+            throw Refusal.usage("A sheet has one form: --half, --large or --close.");
         }
         if (strips != 2 && strips != 4) {
             throw Refusal.usage("Strips on a page are 2 or 4, not " + strips + ".");
@@ -141,15 +148,22 @@ final class PrintCommand implements Callable<Integer> {
         return PaperSize.parse(paper).orElseThrow(() -> Refusal.usage("There is no paper '" + paper + "'. " + Near.suggest(paper, List.of("letter", "a4"))));
     }
 
+    private PacketChoices.Form form() {
+        return half ? PacketChoices.Form.HALF : large ? PacketChoices.Form.LARGE : close ? PacketChoices.Form.CLOSE : PacketChoices.Form.WHOLE;
+    }
+
     private PrintOrder.Printed ofSchool() {
         Library library = bank.goodLibrary();
-        Map<String, String> choices = new LinkedHashMap<>(Map.of("kind", kind, "size", size().word(), "form", half ? "half" : large ? "large" : "whole", "spares",
+        Map<String, String> choices = new LinkedHashMap<>(Map.of("kind", kind, "size", size().word(), "form", form().word(), "spares",
                 String.valueOf(spares), "strips", String.valueOf(strips)));
         if (!blank) {
             choices.put("names", "yes");
         }
         if (formulas) {
             choices.put("formulas", "yes");
+        }
+        if (bothSides) {
+            choices.put("sides", "yes");
         }
         try (Database database = school.open(false)) {
             return PrintOrder.make(SqlSchool.of(database), new EngineDesk(() -> library), assignment, choices, Instant.now());
@@ -174,8 +188,8 @@ final class PrintCommand implements Callable<Integer> {
         String head = !title.isBlank() ? title.strip() : titles.size() <= MOST_TITLES ? String.join(", ", titles) : titles.get(0) + " and " + (titles.size() - 1) + " more";
         try (Press press = new Press(head, NO_DAY)) {
             if (kind.equals("packet")) {
-                Packet packet = new Packet(Words.of("en"), new PacketChoices(size(), half, large, !blank, formulas));
-                sheets.forEach(s -> press.add(packet.markup(packetSheet(desk, s, head))));
+                Packet packet = new Packet(Words.of("en"), new PacketChoices(size(), form(), !blank, formulas, bothSides));
+                sheets.forEach(s -> packet.add(press, packetSheet(desk, s, head)));
             } else {
                 List<KeySheet> keys = sheets.stream().map(s -> keySheet(desk, s)).toList();
                 Key key = new Key(Words.of("en"), size());

@@ -34,8 +34,12 @@ public final class Packet {
         this.choices = choices;
     }
 
-    /** A sheet as the template sees it. */
-    record Laid(Leaf leaf, PacketSheet sheet, Html code, String units, String within, List<Piece> problems, boolean half, boolean large) {}
+    /**
+     * A sheet as the template sees it.
+     *
+     * @param room whether there is room for the work on the sheet
+     */
+    record Laid(Leaf leaf, PacketSheet sheet, Html code, String units, String within, List<Piece> problems, boolean half, boolean large, boolean room) {}
 
     /**
      * A problem with its drawing in the layout that fits the paper.
@@ -50,19 +54,37 @@ public final class Packet {
     /** A caution that stands at an earlier problem. */
     record Told(Caution caution, int place) {}
 
+    /**
+     * Lays one sheet out and appends its pages. Where both sides are printed, it takes whole pieces of paper, the last side being room
+     * for work.
+     *
+     * @return how many pages it took
+     */
+    public int add(Press press, PacketSheet sheet) {
+        int pages = press.add(markup(sheet));
+        if (choices.bothSides() && pages % 2 == 1) {
+            pages += press.add(printing.markup("paper-back", laid(sheet, List.of())));
+        }
+        return pages;
+    }
+
     /** The markup of one sheet, for a {@link Press}. */
     public String markup(PacketSheet sheet) {
+        return printing.markup("paper-packet", laid(sheet, pieces(sheet)));
+    }
+
+    private Laid laid(PacketSheet sheet, List<Piece> pieces) {
         Words words = printing.words();
         String within = tolerance(sheet);
-        List<Piece> pieces = pieces(sheet, within.isEmpty());
         String units = sheet.problems().isEmpty() ? "" : words.say("units." + Words.key(sheet.problems().get(0).sheet().key().units()), List.of());
-        String title = sheet.title() + " " + sheet.number();
-        return printing.markup("paper-packet", new Laid(leaf(title), sheet, SheetCode.drawing(sheet.number(), words.say("paper.code", List.of(sheet.number()))), units,
-                within.isEmpty() ? words.say("paper.within-beside", List.of()) : within, pieces, choices.half(), choices.large()));
+        Leaf leaf = Leaf.of(choices.size(), false, margins(), sheet.title() + " " + sheet.number(), kinds());
+        return new Laid(leaf, sheet, SheetCode.drawing(sheet.number(), words.say("paper.code", List.of(sheet.number()))), units,
+                within.isEmpty() ? words.say("paper.within-beside", List.of()) : within, pieces, choices.half(), choices.large(), !choices.close());
     }
 
     /** On whole pages a caution is told in full once; each half page is cut off from the others and tells its own. */
-    private List<Piece> pieces(PacketSheet sheet, boolean differs) {
+    private List<Piece> pieces(PacketSheet sheet) {
+        boolean differs = tolerance(sheet).isEmpty();
         Map<String, Integer> told = new HashMap<>();
         List<Piece> pieces = new ArrayList<>();
         for (PacketSheet.Problem problem : sheet.problems()) {
@@ -82,7 +104,11 @@ public final class Packet {
     }
 
     private Html drawing(Figure figure) {
-        double width = choices.large() ? LARGE_DRAWING : choices.half() ? HALF_DRAWING : DRAWING;
+        double width = switch (choices.form()) {
+            case WHOLE, CLOSE -> DRAWING;
+            case HALF -> HALF_DRAWING;
+            case LARGE -> LARGE_DRAWING;
+        };
         return Drawn.fitted(figure, width, choices.size().height() - ABOVE_AND_BELOW);
     }
 
@@ -103,10 +129,12 @@ public final class Packet {
         return text.length() / SIGNS_A_LINE + 1;
     }
 
-    private Leaf leaf(String title) {
-        String kinds = (choices.half() ? "half" : "whole") + (choices.large() ? " large" : " usual");
-        String margins = choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 56mm 12mm" : "9mm 12mm 31mm 12mm";
-        return Leaf.of(choices.size(), false, margins, title, kinds);
+    private String kinds() {
+        return (choices.half() ? "half" : "whole") + (choices.large() ? " large" : " usual") + (choices.close() ? " close" : "");
+    }
+
+    private String margins() {
+        return choices.half() ? "6mm 12mm 6mm 12mm" : choices.large() ? "10mm 12mm 56mm 12mm" : "9mm 12mm 31mm 12mm";
     }
 
     /** The tolerance that holds everywhere; empty where it differs. */

@@ -52,8 +52,8 @@ record PrintChoices(Kind kind, PacketChoices packet, int spares, int toAPage, St
             form.fault("size", Message.of("filled.choice"));
             return PaperSize.LETTER;
         });
-        String shape = typed.getOrDefault("form", "whole");
-        PacketChoices packet = new PacketChoices(size, shape.equals("half"), shape.equals("large"), form.ticked("names"), form.ticked("formulas"));
+        PacketChoices.Form shape = PacketChoices.Form.of(typed.getOrDefault("form", "")).orElse(PacketChoices.Form.WHOLE);
+        PacketChoices packet = new PacketChoices(size, shape, form.ticked("names"), form.ticked("formulas"), form.ticked("sides"));
         return new PrintChoices(kind(form, typed.getOrDefault("kind", "")), packet, form.whole("spares", 0, MOST_SPARES), typed.getOrDefault("strips", "").equals("2") ? 2 : 4, reader);
     }
 
@@ -71,9 +71,10 @@ record PrintChoices(Kind kind, PacketChoices packet, int spares, int toAPage, St
     String text() {
         Map<String, String> all = new LinkedHashMap<>();
         all.put("size", packet.size().word());
-        all.put("form", packet.half() ? "half" : packet.large() ? "large" : "whole");
+        all.put("form", packet.form().word());
         all.put("names", packet.names() ? "yes" : "no");
         all.put("formulas", packet.formulas() ? "yes" : "no");
+        all.put("sides", packet.bothSides() ? "yes" : "no");
         all.put("spares", String.valueOf(spares));
         all.put("strips", String.valueOf(toAPage));
         all.put("reader", reader);

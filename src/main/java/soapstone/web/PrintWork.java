@@ -127,13 +127,13 @@ final class PrintWork {
         Packet packet = new Packet(words, choices.packet());
         int done = 0;
         for (Owned owned : sheets()) {
-            press.add(packet.markup(printed(owned)));
+            packet.add(press, printed(owned));
             if (!goOn.test(++done)) {
                 return false;
             }
         }
         if (done == 0) {
-            press.add(new Packet(words, choices.packet()).markup(new PacketSheet("", "", assignment.title(), in.name(), day(), "", List.of())));
+            packet.add(press, new PacketSheet("", "", assignment.title(), in.name(), day(), "", List.of()));
         }
         return true;
     }

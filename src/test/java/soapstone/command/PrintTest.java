@@ -56,7 +56,7 @@ class PrintTest {
         assertThat(Shell.run("print", "packet", "--to", file.toString()).err()).contains("--assignment N with --data DIR, or --exercise ID and --seeds");
         assertThat(Shell.run("print", "strips", "--exercise", "spacing/bolt-holes", "--seeds", "7", "--to", file.toString()).err()).contains("which a school keeps");
         assertThat(Shell.run("print", "packet", "--assignment", "3", "--data", folder.toString(), "--to", file.toString()).err()).contains("There is no school in");
-        assertThat(Shell.run("print", "packet", "--exercise", "spacing/bolt-holes", "--seeds", "7", "--half", "--large", "--to", file.toString()).err()).contains("--half or --large");
+        assertThat(Shell.run("print", "packet", "--exercise", "spacing/bolt-holes", "--seeds", "7", "--half", "--large", "--to", file.toString()).err()).contains("--half, --large or --close");
         assertThat(Shell.run("print", "packet", "--exercise", "spacing/bolt-holes", "--seeds", "7", "--to", folder.resolve("no/such.pdf").toString()).err()).contains("cannot be written");
         assertThat(file).doesNotExist();
     }

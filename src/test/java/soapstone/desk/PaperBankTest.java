@@ -12,6 +12,7 @@ import soapstone.page.Words;
 import soapstone.paper.Handouts;
 import soapstone.paper.Packet;
 import soapstone.paper.PacketChoices;
+import soapstone.paper.PacketChoices.Form;
 import soapstone.paper.PacketSheet;
 import soapstone.paper.PaperSize;
 import soapstone.paper.Press;
@@ -36,7 +37,7 @@ class PaperBankTest {
         List<Integer> pages = new ArrayList<>();
         byte[] file;
         try (Press press = new Press("All", PaperSamples.DAY)) {
-            all.forEach(v -> pages.add(press.add(packet.markup(sheet("K7M-42PX", v)))));
+            all.forEach(v -> pages.add(packet.add(press, sheet("K7M-42PX", v))));
             file = press.bytes();
         }
         try (Pdf pdf = new Pdf(file)) {
@@ -54,14 +55,14 @@ class PaperBankTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"LETTER,false,false", "LETTER,true,false", "LETTER,false,true", "A4,false,false", "A4,true,false", "A4,false,true"})
-    void thePaperHasItsSizeAndNothingStandsOutsideOfIt(PaperSize size, boolean half, boolean large) throws Exception {
+    @CsvSource({"LETTER,WHOLE", "LETTER,CLOSE", "LETTER,HALF", "LETTER,LARGE", "A4,WHOLE", "A4,CLOSE", "A4,HALF", "A4,LARGE"})
+    void thePaperHasItsSizeAndNothingStandsOutsideOfIt(PaperSize size, Form form) throws Exception {
         List<String> ids = PaperSamples.ids();
         List<PacketSheet> sheets = new ArrayList<>();
         for (int i = 0; i < ids.size(); i += 7) {
             sheets.add(sheet("K7M-42PX", PaperSamples.variant(ids.get(i), 7)));
         }
-        try (Pdf pdf = new Pdf(PaperSamples.packet(new PacketChoices(size, half, large, true, true), sheets))) {
+        try (Pdf pdf = new Pdf(PaperSamples.packet(new PacketChoices(size, form, true, true, false), sheets))) {
             for (int page = 0; page < pdf.pages(); page++) {
                 assertThat(pdf.document.getPage(page).getMediaBox().getWidth() / POINTS_A_MILLIMETER).isCloseTo(size.width(), org.assertj.core.data.Offset.offset(0.5));
                 assertThat(pdf.document.getPage(page).getMediaBox().getHeight() / POINTS_A_MILLIMETER).isCloseTo(size.height(), org.assertj.core.data.Offset.offset(0.5));
@@ -69,7 +70,7 @@ class PaperBankTest {
                 assertThat(pdf.codes(page + 1)).as("code on page " + (page + 1)).contains("K7M-42PX");
             }
             float least = pdf.leastLettering();
-            assertThat(least).as("the smallest lettering in points").isGreaterThanOrEqualTo(large ? 9f : 5.4f);
+            assertThat(least).as("the smallest lettering in points").isGreaterThanOrEqualTo(form == Form.LARGE ? 9f : 5.4f);
         }
     }
 
@@ -77,8 +78,8 @@ class PaperBankTest {
     void aCautionStandsOnPaperAsOnThePage() throws Exception {
         Variant v = PaperSamples.variant("brake/bend-tons", 7);
         assertThat(PaperSamples.asked(v).cautions()).isNotEmpty();
-        for (boolean half : new boolean[] {false, true}) {
-            try (Pdf pdf = new Pdf(PaperSamples.packet(new PacketChoices(PaperSize.LETTER, half, false, true, false), List.of(sheet("K7M-42PX", v))))) {
+        for (Form form : Form.values()) {
+            try (Pdf pdf = new Pdf(PaperSamples.packet(new PacketChoices(PaperSize.LETTER, form, true, false, false), List.of(sheet("K7M-42PX", v))))) {
                 String text = Pdf.dense(pdf.text());
                 PaperSamples.asked(v).cautions().forEach(c -> assertThat(text).contains(Pdf.dense(c.title())));
             }
@@ -95,6 +96,37 @@ class PaperBankTest {
             assertThat(pdf.tags()).contains("H1", "H2", "P", "Figure");
             assertThat(pdf.document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
             assertThat(pdf.document.getDocumentCatalog().getViewerPreferences().displayDocTitle()).isTrue();
+        }
+    }
+
+    /** Five problems as an assignment of a week has them. */
+    private static PacketSheet week(String number) {
+        List<PacketSheet.Problem> problems = new ArrayList<>();
+        for (String id : List.of("spacing/bolt-holes", "bends/flat-channel", "tanks/full-weight", "pressure/lid-force", "baffles/compartment-gallons")) {
+            problems.add(new PacketSheet.Problem(problems.size() + 1, "", PaperSamples.asked(PaperSamples.variant(id, 3)), List.of()));
+        }
+        return new PacketSheet(number, "", "Week 9", "Sheet metal 1", "", "", problems);
+    }
+
+    @Test
+    void aWeekOfFiveProblemsFitsOnTwoPagesWithoutRoomForTheWork() throws Exception {
+        PacketChoices close = new PacketChoices(PaperSize.LETTER, Form.CLOSE, true, false, false);
+        try (Pdf pdf = new Pdf(PaperSamples.packet(close, List.of(week("K7M-42PX")))); Pdf roomy = new Pdf(PaperSamples.packet(PacketChoices.USUAL, List.of(week("K7M-42PX"))))) {
+            assertThat(pdf.pages()).isEqualTo(2).isLessThan(roomy.pages());
+        }
+    }
+
+    /** Else the second student's first page would stand on the back of the first one's last. */
+    @Test
+    void onBothSidesEverySheetBeginsOnFreshPaper() throws Exception {
+        PacketChoices both = new PacketChoices(PaperSize.LETTER, Form.WHOLE, true, false, true);
+        try (Pdf pdf = new Pdf(PaperSamples.packet(both, List.of(week("K7M-42PX"), week("M8N-53QX"))))) {
+            assertThat(pdf.pages()).isEqualTo(8);
+            assertThat(pdf.text(4, 4)).contains("Room for work", "K7M-42PX");
+            assertThat(pdf.text(5, 5)).contains("Week 9", "M8N-53QX", "Bolt holes");
+        }
+        try (Pdf pdf = new Pdf(PaperSamples.packet(new PacketChoices(PaperSize.LETTER, Form.CLOSE, true, false, true), List.of(week("K7M-42PX"))))) {
+            assertThat(pdf.pages()).as("nothing is added to whole paper").isEqualTo(2);
         }
     }
 

@@ -40,7 +40,7 @@ final class PaperSamples {
     static byte[] packet(PacketChoices choices, List<PacketSheet> sheets) {
         Packet packet = new Packet(Words.of("en"), choices);
         try (Press press = new Press("Week 9: holes and trays", DAY)) {
-            sheets.forEach(s -> press.add(packet.markup(s)));
+            sheets.forEach(s -> packet.add(press, s));
             return press.bytes();
         }
     }
