@@ -26,6 +26,7 @@ import soapstone.variant.Variant;
 final class BankDrawings {
 
     private final Exercise exercise;
+    private final String language;
     private final Consumer<Drawing> look;
 
     /**
@@ -46,8 +47,9 @@ final class BankDrawings {
         }
     }
 
-    private BankDrawings(Exercise exercise, Consumer<Drawing> look) {
+    private BankDrawings(Exercise exercise, String language, Consumer<Drawing> look) {
         this.exercise = exercise;
+        this.language = language;
         this.look = look;
     }
 
@@ -58,7 +60,12 @@ final class BankDrawings {
 
     /** Draws the first so many seeds of an exercise. */
     static void each(String id, long seeds, Consumer<Drawing> look) {
-        BankDrawings all = new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), look);
+        each(id, seeds, "en", look);
+    }
+
+    /** The same with words of a language. */
+    static void each(String id, long seeds, String language, Consumer<Drawing> look) {
+        BankDrawings all = new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), language, look);
         for (UnitSystem units : UnitSystem.values()) {
             for (long seed = 0; seed < seeds; seed++) {
                 all.draw(units, seed);
@@ -68,7 +75,7 @@ final class BankDrawings {
 
     /** Draws one seed in one system. */
     static void of(String id, UnitSystem units, long seed, Consumer<Drawing> look) {
-        new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), look).draw(units, seed);
+        new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), "en", look).draw(units, seed);
     }
 
     private void draw(UnitSystem units, long seed) {
@@ -99,7 +106,7 @@ final class BankDrawings {
     private record Part(Model model, Frame run, Frame theirs, boolean asked) {}
 
     private void draw(Part part, FigureInput right, FigureInput yours, List<String> flags, String what) {
-        Figure figure = FigureKinds.draw(right, yours, "f", Words.ofDrawings("en"), flags).orElseThrow(() -> new AssertionError(what + " cannot be drawn"));
+        Figure figure = FigureKinds.draw(right, yours, "f", Words.ofDrawings(language), flags).orElseThrow(() -> new AssertionError(what + " cannot be drawn"));
         look.accept(new Drawing(what, part.model(), part.asked(), part.run(), part.theirs(), right, yours, figure, DrawnSvg.read(figure.wide()),
                 DrawnSvg.read(figure.narrow())));
     }
