@@ -193,7 +193,7 @@ final class PrintCommand implements Callable<Integer> {
             } else {
                 List<KeySheet> keys = sheets.stream().map(s -> keySheet(desk, s)).toList();
                 Key key = new Key(Words.of("en"), size());
-                (kind.equals("key") ? List.of(key.markup(new Key.Of(head, "", "", keys, Optional.empty()))) : key.folded(head, keys)).forEach(press::add);
+                (kind.equals("key") ? List.of(key.markup(new Key.Of(head, "", "", keys, Optional.empty(), Map.of()))) : key.folded(head, keys)).forEach(press::add);
             }
             return new PrintOrder.Printed(press.bytes(), press.pages(), sheets.size());
         }

@@ -32,11 +32,13 @@ public final class Key {
      * The key of a class.
      *
      * @param after the assignment that this one makes up for, where there is one: its spread is told beside
+     * @param made  how many students of the class have made a mistake before; those that nobody made need not be there
      */
-    public record Of(String title, String className, String day, List<KeySheet> sheets, Optional<Before> after) {
+    public record Of(String title, String className, String day, List<KeySheet> sheets, Optional<Before> after, Map<KeySheet.Made, Integer> made) {
 
         public Of {
             sheets = List.copyOf(sheets);
+            made = Map.copyOf(made);
         }
     }
 
@@ -74,7 +76,7 @@ public final class Key {
     /** The markup of the key of a class. */
     public String markup(Of key) {
         List<Table> tables = new ArrayList<>();
-        groups(key.sheets()).values().forEach(group -> tables.addAll(tables(group)));
+        groups(key.sheets()).values().forEach(group -> tables.addAll(tables(group, key.made())));
         List<Spread> spread = new ArrayList<>(spread("", key.sheets()));
         key.after().ifPresent(b -> spread.addAll(spread(b.title(), b.sheets())));
         boolean several = key.sheets().stream().mapToInt(s -> s.problems().size()).max().orElse(0) > 1;
@@ -112,12 +114,12 @@ public final class Key {
         return groups;
     }
 
-    private static List<Table> tables(List<On> group) {
+    private static List<Table> tables(List<On> group, Map<KeySheet.Made, Integer> made) {
         KeySheet.Problem first = group.get(0).problem();
         List<Table> tables = new ArrayList<>();
         for (int from = 0; from < first.answers().size(); from += ASKS) {
             List<String> letters = first.answers().subList(from, Math.min(first.answers().size(), from + ASKS)).stream().map(KeySheet.Answer::letter).toList();
-            List<List<KeySheet.Slip>> slips = letters.stream().map(l -> likeliest(group, l)).toList();
+            List<List<KeySheet.Slip>> slips = letters.stream().map(l -> likeliest(group, l, made)).toList();
             List<Column> columns = new ArrayList<>();
             for (int i = 0; i < letters.size(); i++) {
                 columns.add(new Column(letters.get(i), slips.get(i).stream().map(KeySheet.Slip::title).toList()));
@@ -127,15 +129,20 @@ public final class Key {
         return tables;
     }
 
-    /** The mistakes that show on the most sheets; of equals, those that the bank names first. */
-    private static List<KeySheet.Slip> likeliest(List<On> group, String letter) {
+    /**
+     * The mistakes that most of the class have made before in this exercise; of equals, those that show on the most sheets, and then
+     * those that the bank names first.
+     */
+    private static List<KeySheet.Slip> likeliest(List<On> group, String letter, Map<KeySheet.Made, Integer> made) {
+        String exercise = group.get(0).problem().exercise();
         Map<String, Integer> shown = new LinkedHashMap<>();
         Map<String, KeySheet.Slip> slips = new LinkedHashMap<>();
         group.stream().flatMap(o -> answer(o, letter).stream()).flatMap(a -> a.slips().stream()).forEach(s -> {
             shown.merge(s.name(), 1, Integer::sum);
             slips.putIfAbsent(s.name(), s);
         });
-        return shown.entrySet().stream().sorted(Map.Entry.<String, Integer>comparingByValue().reversed()).limit(SLIPS).map(e -> slips.get(e.getKey())).toList();
+        Comparator<String> likelier = Comparator.<String>comparingInt(s -> -made.getOrDefault(new KeySheet.Made(exercise, s), 0)).thenComparingInt(s -> -shown.get(s));
+        return shown.keySet().stream().sorted(likelier).limit(SLIPS).map(slips::get).toList();
     }
 
     private static Stream<KeySheet.Answer> answers(On on, String letter) {

@@ -57,6 +57,9 @@ public record KeySheet(String number, String seat, String name, List<Problem> pr
      */
     public record Slip(String name, String title, String gives) {}
 
+    /** A mistake in an exercise, by the names that the bank has for both. */
+    public record Made(String exercise, String slip) {}
+
     public KeySheet {
         problems = List.copyOf(problems);
     }

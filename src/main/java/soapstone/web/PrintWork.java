@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import soapstone.page.SchoolTimes;
 import soapstone.page.SheetView;
 import soapstone.page.Words;
@@ -23,10 +25,12 @@ import soapstone.school.Attempt;
 import soapstone.school.Member;
 import soapstone.school.Printed;
 import soapstone.school.Problem;
+import soapstone.school.RoomAnswer;
 import soapstone.school.School;
 import soapstone.school.SchoolClass;
 import soapstone.school.Scores;
 import soapstone.school.Sheet;
+import soapstone.school.SlipMap;
 import soapstone.school.Terms;
 
 /**
@@ -37,6 +41,7 @@ final class PrintWork {
     private final School school;
     private final WorkDesk work;
     private final PaperDesk paper;
+    private final MarksDesk marks;
     private final SchoolClass in;
     private final Assignment assignment;
     private final PrintChoices choices;
@@ -52,6 +57,7 @@ final class PrintWork {
         this.words = Words.of(in.settings().language());
         this.work = desk.work().in(in.settings().language());
         this.paper = desk.paper().in(in.settings().language());
+        this.marks = desk.marks();
         this.now = now;
     }
 
@@ -157,8 +163,17 @@ final class PrintWork {
 
     private boolean key(Press press, IntPredicate goOn) {
         Optional<Key.Before> before = assignment.after().flatMap(school.assignments()::find).map(a -> new Key.Before(a.title(), keySheets(a)));
-        press.add(keys(reader()).markup(new Key.Of(assignment.title(), in.name(), SchoolTimes.day(assignment.opens(), choices.reader()), keySheets(assignment), before)));
+        press.add(keys(reader()).markup(new Key.Of(assignment.title(), in.name(), SchoolTimes.day(assignment.opens(), choices.reader()), keySheets(assignment), before, made())));
         return goOn.test(total());
+    }
+
+    /** How many of the class have made each mistake in these exercises, whenever that was. */
+    private Map<KeySheet.Made, Integer> made() {
+        Set<Long> assignments = school.assignments().of(in.id()).stream().map(Assignment::id).collect(Collectors.toSet());
+        Set<String> exercises = sheets().stream().flatMap(o -> o.sheet().problems().stream()).map(Problem::exercise).collect(Collectors.toSet());
+        List<RoomAnswer> answers = RoomAnswers.of(school.book().ofAssignments(assignments, exercises), marks);
+        SlipMap map = SlipMap.of(answers, RoomAnswers.names(school.classes().members(in.id())), SlipMap.term());
+        return map.slips().stream().collect(Collectors.toMap(r -> new KeySheet.Made(r.exercise(), r.name()), r -> r.students().size()));
     }
 
     private List<KeySheet> keySheets(Assignment of) {

@@ -5,8 +5,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import soapstone.school.Attempt;
-import soapstone.school.Counted;
 import soapstone.school.Member;
 import soapstone.school.RoomAnswer;
 import soapstone.school.Work;
@@ -22,12 +20,7 @@ final class RoomAnswers {
         works.forEach((assignment, all) -> {
             for (Work work : all) {
                 String skill = skills.computeIfAbsent(work.problem().exercise(), e -> desk.exercise(e).skill());
-                for (Attempt attempt : work.attempts()) {
-                    for (Counted counted : work.marks(attempt)) {
-                        answers.add(new RoomAnswer(work.person(), assignment, work.problem().id(), attempt.handedIn(), work.problem().exercise(), skill,
-                                work.problem().seed(), counted.mark()));
-                    }
-                }
+                answers.addAll(RoomAnswer.of(work, assignment, skill));
             }
         });
         return answers;

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import soapstone.page.Words;
 import soapstone.paper.Handouts;
+import soapstone.paper.KeySheet;
 import soapstone.paper.Packet;
 import soapstone.paper.PacketChoices;
 import soapstone.paper.PacketChoices.Form;
@@ -106,6 +107,22 @@ class PaperBankTest {
             problems.add(new PacketSheet.Problem(problems.size() + 1, "", PaperSamples.asked(PaperSamples.variant(id, 3)), List.of()));
         }
         return new PacketSheet(number, "", "Week 9", "Sheet metal 1", "", "", problems);
+    }
+
+    /** As the key prints it and somebody types it off a sheet. */
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void whatAKeySaysThatAMistakeGivesIsNamedAsThatMistake(UnitSystem system) {
+        EnginePaperDesk desk = new EnginePaperDesk(RealSite::library, "en");
+        int named = 0;
+        for (Variant v : RealSite.variants()) {
+            if (v.system() == system) {
+                for (KeySheet.Answer answer : desk.key(v, 1).answers()) {
+                    named += PaperChecks.areNamed(v, answer);
+                }
+            }
+        }
+        assertThat(named).as("mistakes on keys").isGreaterThan(200);
     }
 
     @Test

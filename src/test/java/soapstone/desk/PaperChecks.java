@@ -2,6 +2,8 @@ package soapstone.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,9 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import soapstone.exercise.Ask;
 import soapstone.exercise.Given;
+import soapstone.mark.AskMark;
+import soapstone.mark.MarkRules;
+import soapstone.mark.Marker;
 import soapstone.mark.Verdict;
 import soapstone.page.Words;
 import soapstone.paper.Key;
@@ -80,6 +85,27 @@ final class PaperChecks {
                 assertThat(mark.verdict()).as(problem.exercise() + " " + slip).isNotIn(Verdict.RIGHT, Verdict.ASK_AGAIN);
             }
         }
+    }
+
+    /**
+     * Each mistake beside an answer of a key, typed as it stands there, is named as that mistake, or as one that always gives the same.
+     *
+     * @return how many there are
+     */
+    static int areNamed(Variant v, KeySheet.Answer answer) {
+        List<Ask> asks = v.model().asks();
+        int at = asks.indexOf(asks.stream().filter(a -> a.letter().equals(answer.letter())).findFirst().orElseThrow());
+        if (asks.get(at).kind() == Ask.Kind.CHOICE) {
+            return 0;
+        }
+        for (KeySheet.Slip slip : answer.slips()) {
+            List<String> texts = new ArrayList<>(Collections.nCopies(asks.size(), ""));
+            texts.set(at, slip.gives());
+            AskMark mark = Marker.mark(v, texts, '.', MarkRules.USUAL).asks().get(at);
+            assertThat(mark.verdict()).as(RealSite.name(v) + " " + slip).isEqualTo(Verdict.SLIP);
+            assertThat(mark.fits()).as(RealSite.name(v) + " " + slip).anyMatch(f -> f.name().equals(slip.name()) || v.exercise().areTied(f.name(), slip.name()));
+        }
+        return answer.slips().size();
     }
 
     private static AnswerMark mark(Problem problem, Map<String, String> typed, ClassSettings settings, String letter) {
