@@ -21,6 +21,7 @@ final class EnglishPlateWords {
         bend(w);
         brake(w);
         plates(w);
+        metalEdges(w);
     }
 
     private static void bend(Map<String, String> w) {
@@ -99,5 +100,28 @@ final class EnglishPlateWords {
         w.put("sheet-edge.title.yours", "Sheet of your thickness, over the right one");
         w.put("sheet-edge.is", "A piece of sheet seen on its edge.");
         w.put("sheet-edge.scale", "Drawn much larger than it is.");
+    }
+
+    private static void metalEdges(Map<String, String> w) {
+        w.put("metal-edges.title", "Four offcuts on their edges");
+        w.put("metal-edges.title.yours", "The offcut that you picked, among all four");
+        w.put("metal-edges.is", "Four pieces of sheet seen on their edges, one over the other.");
+        w.put("metal-edges.aluminum_number", "Gauge of the aluminum");
+        w.put("metal-edges.carbon_number", "Gauge of the carbon steel");
+        w.put("metal-edges.galvanized_number", "Gauge of the galvanized steel");
+        w.put("metal-edges.stainless_number", "Gauge of the stainless steel");
+        w.put("metal-edges.aluminum", "Thickness of the aluminum");
+        w.put("metal-edges.carbon", "Thickness of the carbon steel");
+        w.put("metal-edges.galvanized", "Thickness of the galvanized steel");
+        w.put("metal-edges.stainless", "Thickness of the stainless steel");
+        w.put("metal-edges.aluminum.row", "{0} gauge aluminum");
+        w.put("metal-edges.carbon.row", "{0} gauge carbon steel");
+        w.put("metal-edges.galvanized.row", "{0} gauge galvanized steel");
+        w.put("metal-edges.stainless.row", "{0} gauge stainless steel");
+        w.put("metal-edges.right", "thickest");
+        w.put("metal-edges.picked", "Yours, in dashes: {0}.");
+        w.put("metal-edges.yours", "yours {0}");
+        w.put("metal-edges.scale", "Drawn much thicker than they are, all to one scale.");
+        w.put("metal-edges.alike", "Drawn alike: the gauge table says how thick each is.");
     }
 }

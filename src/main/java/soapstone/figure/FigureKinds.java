@@ -49,6 +49,7 @@ public final class FigureKinds {
         d.put("stack", new Stack());
         d.put("sector", new Sector());
         d.put("sheet-edge", new SheetEdge());
+        d.put("metal-edges", new MetalEdges());
         d.put("plate", new Plate());
         d.put("ring", new Ring());
         d.put("nest", new Nest());

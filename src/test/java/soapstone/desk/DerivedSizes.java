@@ -15,7 +15,8 @@ import soapstone.quantity.UnitSystem;
 final class DerivedSizes {
 
     /** The miss of a bend is told as thin sheet is measured, that of a thickness as gauge tables print it. */
-    private static final Map<String, double[]> FINE = Map.of("bend", new double[] {0.001, 0.01}, "sheet-edge", new double[] {0.0001, 0.001});
+    private static final Map<String, double[]> FINE = Map.of("bend", new double[] {0.001, 0.01}, "sheet-edge", new double[] {0.0001, 0.001},
+            "metal-edges", new double[] {0.0001, 0.001});
 
     private final FigureInput right;
     private final FigureInput yours;

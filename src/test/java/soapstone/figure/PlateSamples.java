@@ -82,6 +82,11 @@ final class PlateSamples {
         Inputs edge = Inputs.of("sheet-edge").length("thickness", 0.0635).texts("thickness", "0.0635 in");
         s.add(new Samples.Sample("sheet-edge", edge.copy().ask("thickness", "a").build(), null));
         s.add(new Samples.Sample("sheet-edge-as-cut", edge.build(), edge.copy().length("thickness", 0.0508).texts("thickness", "0.0508 in").build()));
+        Inputs metals = Inputs.of("metal-edges").number("aluminum_number", 10).length("aluminum", 0.1019).texts("aluminum", "0.1019 in").number("carbon_number", 11)
+                .length("carbon", 0.1196).texts("carbon", "0.1196 in").number("galvanized_number", 14).length("galvanized", 0.0785).texts("galvanized", "0.0785 in")
+                .number("stainless_number", 12).length("stainless", 0.1094).texts("stainless", "0.1094 in").length("picked", 0.1196).texts("picked", "0.1196 in");
+        s.add(new Samples.Sample("metal-edges", metals.copy().texts("aluminum").texts("carbon").texts("galvanized").texts("stainless").build(), null));
+        s.add(new Samples.Sample("metal-edges-as-cut", metals.build(), metals.copy().length("picked", 0.1019).texts("picked", "0.1019 in").build()));
         s.add(new Samples.Sample("sheet-edge-thicker", edge.build(), edge.copy().length("thickness", 0.0747).texts("thickness", "0.0747 in").build()));
     }
 }

@@ -42,7 +42,7 @@ final class RandomInputs {
             case "sector" -> sector(in);
             case "nest" -> nest(in);
             case "pan", "notched-edge", "lid-over-box", "rolled-pipe", "elbow", "square-to-round", "cone-and-flat" -> new RandomBlanks(this).draw(in, kind);
-            case "back-gauge", "bend", "brake-die", "brake-force", "skew-frame", "floor-panel", "sheet-edge", "plate", "ring" -> new RandomPlates(this).draw(in, kind);
+            case "back-gauge", "bend", "brake-die", "brake-force", "skew-frame", "floor-panel", "sheet-edge", "metal-edges", "plate", "ring" -> new RandomPlates(this).draw(in, kind);
             default -> new WorkInputs(random, this).draw(in, kind);
         }
         return in;

@@ -20,6 +20,7 @@ final class RandomPlates {
             case "back-gauge" -> backGauge(brake(in));
             case "skew-frame" -> skewFrame(in);
             case "floor-panel" -> floorPanel(in);
+            case "metal-edges" -> metals(in);
             case "sheet-edge" -> in.length("thickness", random.size(0.02, 0.25));
             case "plate" -> plate(in);
             case "ring" -> ring(in);
@@ -97,5 +98,15 @@ final class RandomPlates {
         if (random.coin()) {
             in.length(name, length);
         }
+    }
+
+    private Inputs metals(Inputs in) {
+        double picked = 0;
+        for (String metal : new String[] {"aluminum", "carbon", "galvanized", "stainless"}) {
+            double thick = random.size(0.02, 0.25);
+            picked = Math.max(picked, thick);
+            in.number(metal + "_number", random.between(8, 24)).length(metal, thick);
+        }
+        return in.length("picked", picked);
     }
 }

@@ -1,5 +1,6 @@
 package soapstone.figure;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -29,6 +30,7 @@ final class VesselMeasures {
         all.put("ring", p -> p.same("hole", p.svg.radius("hole"), p.svg.radius("part") * p.at("hole") / p.at("outer")));
         all.put("round-tube", VesselMeasures::tube);
         all.put("sheet-edge", VesselMeasures::edge);
+        all.put("metal-edges", VesselMeasures::metals);
     }
 
     /** Front to scale, the way back half as long. */
@@ -210,6 +212,24 @@ final class VesselMeasures {
         }
         if (p.has("thickness")) {
             p.same("edge", p.svg.rectangle("edge").width(), Math.max(3, p.at("thickness") * scale));
+        }
+    }
+
+    /** Told, all to one scale and three pixels at least; else all alike. */
+    private static void metals(Paper p) {
+        List<String> metals = List.of("aluminum", "carbon", "galvanized", "stainless");
+        boolean told = metals.stream().noneMatch(p::isHidden);
+        String most = metals.stream().max(Comparator.comparingDouble(p::at)).orElseThrow();
+        double scale = p.svg.rectangle(most).height() / p.at(most);
+        for (String metal : metals) {
+            p.same(metal, p.svg.rectangle(metal).height(), told ? Math.max(3, p.at(metal) * scale) : p.svg.rectangle(most).height());
+        }
+        List<Box> around = p.isAsCut() ? p.paths("yours-edge") : List.of();
+        if (!around.isEmpty()) {
+            String picked = metals.stream().filter(m -> Math.abs(p.theirs(m) - p.theirs("picked")) < 1e-9).findFirst().orElseThrow();
+            Box edge = p.svg.rectangle(picked);
+            p.yours("the picked one, above", around.get(0).top(), edge.top() - 5);
+            p.yours("the picked one, below", around.get(1).top(), edge.bottom() + 5);
         }
     }
 
