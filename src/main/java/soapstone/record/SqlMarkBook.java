@@ -84,25 +84,34 @@ final class SqlMarkBook implements MarkBook {
 
     private Map<Long, List<Work>> read(Which which, String texts) {
         return database.read(h -> {
-            Map<Long, List<AnswerMark>> marks = new HashMap<>();
-            which.of(h, "select m.attempt, m.place, m.ask, m.letter, " + texts + ", m.verdict, m.slip, m.families, m.points, m.possible, m.odds " + ATTEMPTS
-                    + "join mark m on m.attempt = a.id ").map((row, c) -> add(marks, row.getLong("attempt"), SqlAttempts.mark(row))).list();
-            Map<Long, Long> problems = new HashMap<>();
-            Map<Long, List<Attempt>> attempts = new HashMap<>();
-            which.of(h, "select a.id, a.problem, a.number, a.receipt, a.handed_in, a.late, a.way, a.program, a.fingerprint " + ATTEMPTS)
-                    .map((row, c) -> SqlAttempts.attempt(row, inOrder(marks.getOrDefault(row.getLong("id"), List.of())))).list().forEach(a -> {
-                        problems.put(a.id(), a.problem());
-                        add(attempts, a.problem(), a);
-                    });
+            Map<Long, Attempt> attempts = attempts(which, texts, h);
+            Map<Long, List<Attempt>> ofProblems = new HashMap<>();
+            attempts.values().forEach(a -> add(ofProblems, a.problem(), a));
             Map<Long, List<Remark>> remarks = new HashMap<>();
             which.of(h, "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason " + ATTEMPTS + "join remark r on r.attempt = a.id ")
-                    .map((row, c) -> SqlAttempts.remark(row)).list().forEach(r -> add(remarks, problems.get(r.attempt()), r));
+                    .map((row, c) -> SqlAttempts.remark(row)).list().forEach(r -> add(remarks, attempts.get(r.attempt()).problem(), r));
             Map<Long, List<Work>> works = new LinkedHashMap<>();
             which.of(h, "select s.assignment, s.person, p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points, p.conventions " + SHEETS)
-                    .map((row, c) -> add(works, row.getLong("assignment"), work(row, attempts, remarks))).list();
+                    .map((row, c) -> add(works, row.getLong("assignment"), work(row, ofProblems, remarks))).list();
             works.replaceAll((assignment, all) -> sorted(all));
             return works;
         });
+    }
+
+    /** Attempts with their marks by one walk: on PostgreSQL a walk through a class's year takes as long as all the rest of its page. */
+    private static Map<Long, Attempt> attempts(Which which, String texts, Handle h) {
+        Map<Long, Attempt> bare = new LinkedHashMap<>();
+        Map<Long, List<AnswerMark>> marks = new HashMap<>();
+        which.of(h, "select a.id, a.problem, a.number, a.receipt, a.handed_in, a.late, a.way, a.program, a.fingerprint, m.attempt, m.place, m.ask, m.letter, " + texts
+                + ", m.verdict, m.slip, m.families, m.points, m.possible, m.odds " + ATTEMPTS + "left join mark m on m.attempt = a.id ").map((row, c) -> {
+                    long id = row.getLong("id");
+                    if (!bare.containsKey(id)) {
+                        bare.put(id, SqlAttempts.attempt(row, List.of()));
+                    }
+                    return row.getObject("attempt") != null && add(marks, id, SqlAttempts.mark(row));
+                }).list();
+        bare.replaceAll((id, a) -> a.with(inOrder(marks.getOrDefault(id, List.of()))));
+        return bare;
     }
 
     private static Work work(ResultSet row, Map<Long, List<Attempt>> attempts, Map<Long, List<Remark>> remarks) throws SQLException {
