@@ -88,8 +88,9 @@ final class SqlMarkBook implements MarkBook {
             Map<Long, List<Attempt>> ofProblems = new HashMap<>();
             attempts.values().forEach(a -> add(ofProblems, a.problem(), a));
             Map<Long, List<Remark>> remarks = new HashMap<>();
-            which.of(h, "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason " + ATTEMPTS + "join remark r on r.attempt = a.id ")
-                    .map((row, c) -> SqlAttempts.remark(row)).list().forEach(r -> add(remarks, attempts.get(r.attempt()).problem(), r));
+            h.createQuery("select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason from remark r where r.attempt = any(:attempts)")
+                    .bindArray("attempts", Long.class, attempts.keySet()).map((row, c) -> SqlAttempts.remark(row)).list()
+                    .forEach(r -> add(remarks, attempts.get(r.attempt()).problem(), r));
             Map<Long, List<Work>> works = new LinkedHashMap<>();
             which.of(h, "select s.assignment, s.person, p.id, p.sheet, p.task, p.place, p.round, p.exercise, p.seed, p.units, p.fingerprint, p.points, p.conventions " + SHEETS)
                     .map((row, c) -> add(works, row.getLong("assignment"), work(row, ofProblems, remarks))).list();
