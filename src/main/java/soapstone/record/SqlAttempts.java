@@ -21,7 +21,9 @@ final class SqlAttempts implements Attempts {
     private static final String ATTEMPT = "select a.id, a.problem, a.number, a.receipt, a.handed_in, a.late, a.way, a.program, a.fingerprint from attempt a ";
     private static final String MARK = "select m.attempt, m.place, m.ask, m.letter, m.typed, m.read_as, m.verdict, m.slip, m.families, m.says, m.points, m.possible, "
             + "m.odds from mark m join attempt a on a.id = m.attempt ";
-    private static final String REMARK = "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason from remark r ";
+    /** What a remark says of an answer that was marked again. */
+    static final String ANEW = "r.typed, r.read_as, r.slip, r.families, r.says, r.odds";
+    private static final String REMARK = "select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason, " + ANEW + " from remark r ";
     private static final String OF_ASSIGNMENT = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.assignment = :id ";
     private static final String OF_SHEET = "join problem p on p.id = a.problem where p.sheet = :id ";
     private static final String OF_PERSON = "join problem p on p.id = a.problem join sheet s on s.id = p.sheet where s.person = :id ";
@@ -38,9 +40,8 @@ final class SqlAttempts implements Attempts {
     }
 
     static AnswerMark mark(ResultSet row) throws SQLException {
-        String families = row.getString("families");
         return new AnswerMark(row.getInt("place"), row.getString("ask"), row.getString("letter"), row.getString("typed"), row.getString("read_as"),
-                Verdict.valueOf(row.getString("verdict")), row.getString("slip"), families.isEmpty() ? List.of() : List.of(families.split(" ")),
+                Verdict.valueOf(row.getString("verdict")), row.getString("slip"), families(row.getString("families")),
                 row.getString("says"), row.getDouble("points"), row.getDouble("possible"), row.getDouble("odds"));
     }
 
@@ -156,15 +157,28 @@ final class SqlAttempts implements Attempts {
 
     @Override
     public void remark(List<Remark> remarks) {
-        database.run(h -> remarks.forEach(r -> h.createUpdate("insert into remark (attempt, place, at, by_person, cause, verdict, points, reason) "
-                        + "values (:attempt, :place, :at, :by, :cause, :verdict, :points, :reason)")
+        database.run(h -> remarks.forEach(r -> h.createUpdate("insert into remark (attempt, place, at, by_person, cause, verdict, points, reason, typed, read_as, slip, families, says, odds) "
+                        + "values (:attempt, :place, :at, :by, :cause, :verdict, :points, :reason, :typed, :readAs, :slip, :families, :says, :odds)")
+                .bind("typed", r.anew().map(Remark.Anew::typed).orElse(null)).bind("readAs", r.anew().map(Remark.Anew::readAs).orElse(null))
+                .bind("slip", r.anew().map(Remark.Anew::slip).orElse(null)).bind("families", r.anew().map(a -> String.join(" ", a.families())).orElse(null))
+                .bind("says", r.anew().map(Remark.Anew::says).orElse(null)).bind("odds", r.anew().map(Remark.Anew::odds).orElse(null))
                 .bind("attempt", r.attempt()).bind("place", r.place()).bind("at", r.at()).bind("by", r.by().orElse(null)).bind("cause", r.cause().name())
                 .bind("verdict", r.verdict().name()).bind("points", r.points()).bind("reason", r.reason()).execute()));
     }
 
     static Remark remark(ResultSet row) throws SQLException {
         return new Remark(row.getLong("id"), row.getLong("attempt"), row.getInt("place"), Times.get(row, "at"), Optional.ofNullable(row.getObject("by_person", Long.class)),
-                Remark.Cause.valueOf(row.getString("cause")), Verdict.valueOf(row.getString("verdict")), row.getDouble("points"), row.getString("reason"));
+                Remark.Cause.valueOf(row.getString("cause")), Verdict.valueOf(row.getString("verdict")), row.getDouble("points"), row.getString("reason"), anew(row));
+    }
+
+    private static Optional<Remark.Anew> anew(ResultSet row) throws SQLException {
+        String typed = row.getString("typed");
+        return typed == null ? Optional.empty()
+                : Optional.of(new Remark.Anew(typed, row.getString("read_as"), row.getString("slip"), families(row.getString("families")), row.getString("says"), row.getDouble("odds")));
+    }
+
+    private static List<String> families(String text) {
+        return text.isEmpty() ? List.of() : List.of(text.split(" "));
     }
 
     @Override

@@ -88,7 +88,7 @@ final class SqlMarkBook implements MarkBook {
             Map<Long, List<Attempt>> ofProblems = new HashMap<>();
             attempts.values().forEach(a -> add(ofProblems, a.problem(), a));
             Map<Long, List<Remark>> remarks = new HashMap<>();
-            h.createQuery("select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason from remark r where r.attempt = any(:attempts)")
+            h.createQuery("select r.id, r.attempt, r.place, r.at, r.by_person, r.cause, r.verdict, r.points, r.reason, " + SqlAttempts.ANEW + " from remark r where r.attempt = any(:attempts)")
                     .bindArray("attempts", Long.class, attempts.keySet()).map((row, c) -> SqlAttempts.remark(row)).list()
                     .forEach(r -> add(remarks, attempts.get(r.attempt()).problem(), r));
             Map<Long, List<Work>> works = new LinkedHashMap<>();

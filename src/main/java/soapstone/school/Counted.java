@@ -28,7 +28,8 @@ public record Counted(AnswerMark mark, boolean excused, Optional<Remark> remark)
     }
 
     private static AnswerMark with(AnswerMark m, Remark remark) {
-        return new AnswerMark(m.place(), m.ask(), m.letter(), m.typed(), m.readAs(), remark.verdict(), m.slip(), m.families(), m.says(), remark.points(),
-                m.possible(), m.odds());
+        Remark.Anew a = remark.anew().orElseGet(() -> new Remark.Anew(m.typed(), m.readAs(), m.slip(), m.families(), m.says(), m.odds()));
+        return new AnswerMark(m.place(), m.ask(), m.letter(), a.typed(), a.readAs(), remark.verdict(), a.slip(), a.families(), a.says(), remark.points(),
+                m.possible(), a.odds());
     }
 }

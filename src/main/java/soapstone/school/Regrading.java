@@ -127,7 +127,7 @@ public final class Regrading {
             boolean same = before.verdict() == after.verdict() && Math.abs(before.points() - after.points()) < SAME_POINTS;
             if (!aPersonsWord && !same) {
                 remarks.add(new Remark(0, attempt.id(), before.place(), at, Optional.empty(), Remark.Cause.REGRADED, after.verdict(), after.points(),
-                        reason(before, after)));
+                        reason(before, after)).with(after));
             }
         }
         return remarks;

@@ -220,7 +220,7 @@ final class PrintWork {
     private Optional<Strip.Problem> marked(OwnSheet own, Attempt attempt) {
         Problem round = own.rounds().stream().filter(p -> p.id() == attempt.problem()).findFirst().orElseThrow();
         Map<String, String> typed = new LinkedHashMap<>();
-        attempt.marks().forEach(m -> typed.put(m.letter(), m.typed()));
+        own.work(round).marks(attempt).forEach(c -> typed.put(c.mark().letter(), c.mark().typed()));
         Optional<SheetView> sheet = work.handedIn(piece(round), typed, Assignment.Shows.LINES);
         List<String> changed = new WorkPages(work, words, now).changed(own.work(round), attempt).stream().map(c -> c.letter() + ": " + words.say(c.says()) + " " + c.reason()).toList();
         return sheet.map(s -> new Strip.Problem(round.place(), s, changed));

@@ -294,7 +294,7 @@ final class ProblemRoom implements SchoolSite.Room {
         WorkPages views = views(v);
         Assignment.Shows shows = at.own().shows(at.place(), now());
         Map<String, String> typed = new LinkedHashMap<>();
-        attempt.marks().forEach(m -> typed.put(m.letter(), m.typed()));
+        at.own().work(round).marks(attempt).forEach(c -> typed.put(c.mark().letter(), c.mark().typed()));
         Optional<SheetView> sheet = desk(v).handedIn(at.piece(school(), round), typed, shows);
         boolean marked = shows != Assignment.Shows.NOTHING;
         boolean more = round.id() == at.problem().id() && views.refusal(at).isEmpty();

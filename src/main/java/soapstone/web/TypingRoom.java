@@ -268,7 +268,7 @@ final class TypingRoom implements SchoolSite.Room {
 
         Map<String, String> texts() {
             Map<String, String> texts = new LinkedHashMap<>();
-            attempt.marks().forEach(m -> texts.put(m.letter(), m.typed()));
+            own.work(problem).marks(attempt).forEach(c -> texts.put(c.mark().letter(), c.mark().typed()));
             return texts;
         }
     }
@@ -319,7 +319,7 @@ final class TypingRoom implements SchoolSite.Room {
                 boolean same = m.verdict() == c.mark().verdict() && m.points() == c.mark().points() && m.typed().strip().equals(c.mark().typed().strip());
                 if (!same) {
                     String reason = words.say("typing.fixed-reason", List.of(quoted(words, c.mark().typed()), quoted(words, m.typed())));
-                    remarks.add(new Remark(0, paper.attempt().id(), m.place(), own.now(), Optional.of(v.person().id()), Remark.Cause.CORRECTED, m.verdict(), m.points(), reason));
+                    remarks.add(new Remark(0, paper.attempt().id(), m.place(), own.now(), Optional.of(v.person().id()), Remark.Cause.CORRECTED, m.verdict(), m.points(), reason).with(m));
                 }
             });
         }

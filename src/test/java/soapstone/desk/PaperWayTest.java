@@ -313,6 +313,30 @@ class PaperWayTest {
         assertThat(counted.remark().orElseThrow().reason()).contains(attempt.marks().get(0).typed().strip(), RealSchool.right(p).get("a").strip());
     }
 
+    /** What the paper says counts for what the room misses and on the strip, not what was typed by mistake. */
+    @Test
+    void aMistakeOfTypingPutRightIsExplainedByWhatThePaperSays() throws Exception {
+        print("packet");
+        Problem p = sheet(room.ada).problems().get(0);
+        hand.open("/typing/" + sheet(room.ada).id());
+        type(Map.of("a", "77 in"), 1).press("Look at the verdicts").press("Keep and go on");
+        hand.open("/typing/" + sheet(room.ada).id()).follow("Put right what was typed wrong");
+        type(slip(p), 1).press("Look at the verdicts").press("Put it right");
+        Attempt attempt = site.school.attempts().of(p.id()).get(0);
+        AnswerMark counted = Counted.of(attempt, site.school.attempts().remarks(attempt.id())).get(0).mark();
+        assertThat(counted.verdict()).isEqualTo(Verdict.SLIP);
+        assertThat(counted.slip()).isNotEmpty();
+        assertThat(counted.typed().strip()).isEqualTo(slip(p).get("a").strip());
+        assertThat(attempt.marks().get(0).typed().strip()).isEqualTo("77 in");
+        hand.open("/assignments/" + work.id() + "/mistakes");
+        assertThat(hand.text()).contains(counted.slip().replace('-', ' '));
+        try (Pdf pdf = new Pdf(print("strips"))) {
+            assertThat(pdf.text()).contains("This answer fits");
+        }
+        hand.open("/typing/" + sheet(room.ada).id()).follow("Put right what was typed wrong");
+        assertThat(hand.text()).as("the form has what counts").doesNotContain("77 in");
+    }
+
     @Test
     void oneProblemIsTypedInForTheWholeClass() throws Exception {
         print("packet");

@@ -32,6 +32,7 @@ import soapstone.school.Audit;
 import soapstone.school.ClassSettings;
 import soapstone.school.Classes;
 import soapstone.school.Codes;
+import soapstone.school.Counted;
 import soapstone.school.Draft;
 import soapstone.school.Member;
 import soapstone.school.People;
@@ -458,6 +459,24 @@ class SqlSchoolTest {
             assertThat(kept.stream().filter(Attempts.Kept.Counted.class::isInstance)).hasSize(3);
             assertThat(kept.stream().filter(Attempts.Kept.NoTriesLeft.class::isInstance)).hasSize(MANY - 3);
             assertThat(f.school().attempts().of(f.problem())).extracting(Attempt::number).containsExactly(1, 2, 3);
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("soapstone.record.Databases#both")
+    void aRemarkKeepsTheAnswerAsItWasMarkedAnew(String kind, Database database) {
+        try (database) {
+            Fixture f = Fixture.in(database);
+            f.school().attempts().hand(handed(f.problem(), "r1"), 3);
+            Attempt attempt = f.school().attempts().of(f.problem()).get(0);
+            AnswerMark first = attempt.marks().get(0);
+            AnswerMark anew = new AnswerMark(first.place(), first.ask(), first.letter(), "9 1/4", "9 1/4 in", Verdict.SLIP, "shared-over-holes", List.of("fence-post", "spacing"),
+                    "This answer fits sharing over the holes.", 0, first.possible(), 0.02);
+            f.school().attempts().remark(List.of(new Remark(0, attempt.id(), first.place(), NOW, Optional.of(f.instructor().id()), Remark.Cause.CORRECTED, Verdict.SLIP, 0,
+                    "Typed in by mistake.").with(anew)));
+            Counted counted = Counted.of(attempt, f.school().attempts().remarks(attempt.id())).get(0);
+            assertThat(counted.mark()).isEqualTo(anew);
+            assertThat(f.school().attempts().of(f.problem())).as("the first mark stays").containsExactly(attempt);
         }
     }
 
