@@ -33,6 +33,9 @@ enum Pen {
     YOURS_NOTE("yours-note", lettering("#0B5577", 13, "700")),
     YOURS_NUMBER("yours-number", lettering("#0B5577", 13, "700"));
 
+    /** The site's own classes begin with no such word: its styles do not reach into drawings. */
+    private static final String PREFIX = "pen-";
+
     private final String name;
     private final String attributes;
 
@@ -52,7 +55,7 @@ enum Pen {
 
     /** The class in the drawing and in the style sheet. */
     String styleName() {
-        return name;
+        return PREFIX + name;
     }
 
     String attributes() {

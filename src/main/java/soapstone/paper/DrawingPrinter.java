@@ -44,7 +44,7 @@ final class DrawingPrinter implements SVGDrawer {
     private static final double THIN = 0.25 / UNIT;
     /** As the style sheet has it on the screen: these pens are heavier than thin ones and lighter than outlines. */
     private static final double MIDDLE = 0.35 / UNIT;
-    private static final Map<String, Double> WIDTHS = Map.of("visible", OUTLINE, "phantom", PHANTOM, "yours-mark", OUTLINE, "bend", MIDDLE, "frame", MIDDLE, "flag", MIDDLE);
+    private static final Map<String, Double> WIDTHS = Map.of("pen-visible", OUTLINE, "pen-phantom", PHANTOM, "pen-yours-mark", OUTLINE, "pen-bend", MIDDLE, "pen-frame", MIDDLE, "pen-flag", MIDDLE);
     private static final double FRACTION = 0.74;
     private static final double RAISED = 0.28;
     private static final double LOWERED = 0.08;

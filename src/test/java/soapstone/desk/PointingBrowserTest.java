@@ -24,7 +24,7 @@ import soapstone.web.InChromium;
 class PointingBrowserTest {
 
     /** Width of the thin lines and weight of the lettering of a size, and whether its flag is filled: by more than color. */
-    private static final String LOOK = "const flagged = (layer) => getComputedStyle([...document.querySelectorAll('.' + arguments[1] + '-drawing .' + layer + ' [data-flag]')]"
+    private static final String LOOK = "const flagged = (layer) => getComputedStyle([...document.querySelectorAll('.' + arguments[1] + '-drawing .pen-' + layer + ' [data-flag]')]"
             + ".find(e => e.dataset.size === arguments[0]));"
             + "return flagged('thin').strokeWidth + ' ' + flagged('text').fontWeight + ' ' + (flagged('flag').fill === 'rgb(255, 255, 255)' ? 'open' : 'filled')";
     private static final String PLAIN = "1px 400 open";

@@ -68,7 +68,7 @@ class PointingTest {
             HtmlPage marked = site.mark(v, v.system() == UnitSystem.US ? RealSite.key(v) : RealSite.answers(v, v.outcomes().get(0).theirs()));
             Set<String> said = flags(marked).stream().filter(f -> !f.isEmpty()).flatMap(f -> List.of(f.split(" ")).stream()).collect(Collectors.toSet());
             for (String layout : List.of("wide", "narrow")) {
-                Set<String> drawn = marked.<DomElement>getByXPath("//*[@class='" + layout + "-drawing']//*[@class='number']/*[@data-flag]").stream()
+                Set<String> drawn = marked.<DomElement>getByXPath("//*[@class='" + layout + "-drawing']//*[@class='pen-number']/*[@data-flag]").stream()
                         .map(t -> t.getTextContent()).collect(Collectors.toSet());
                 assertThat(said).as(RealSite.name(v) + " " + layout).isEqualTo(drawn);
             }

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The style sheet of drawings: it knows every pen, says the same colors, and they can be seen. */
@@ -15,7 +19,11 @@ class DrawingStyleTest {
     private static final Pattern COLOR = Pattern.compile("--draw-(\\w+): var\\([^,]+, (#[0-9A-F]{6})\\)");
 
     private static String css() throws IOException {
-        try (InputStream in = DrawingStyleTest.class.getResourceAsStream("/soapstone/site/drawing.css")) {
+        return css("drawing");
+    }
+
+    private static String css(String name) throws IOException {
+        try (InputStream in = DrawingStyleTest.class.getResourceAsStream("/soapstone/site/" + name + ".css")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
@@ -24,6 +32,18 @@ class DrawingStyleTest {
     void knowsEveryPen() throws IOException {
         for (Pen pen : Pen.values()) {
             assertThat(css()).contains(".drawing ." + pen.styleName());
+        }
+    }
+
+    /** A class that the site styles would hide a drill on paper, and clip the hidden edges of a tube away. */
+    @Test
+    void theSitesOwnClassesDoNotReachIntoDrawings() throws IOException {
+        Set<String> site = Pattern.compile("\\.([a-z][a-z-]*)").matcher(css("site")).results().map(m -> m.group(1)).collect(Collectors.toSet());
+        assertThat(site).contains("hidden", "mark", "drill");
+        for (Samples.Sample sample : Samples.all()) {
+            Figure figure = FigureKinds.draw(sample.right(), sample.yours(), "s").orElseThrow();
+            List<String> classes = Pattern.compile("class=\"([^\"]*)\"").matcher(figure.wide()).results().flatMap(m -> Stream.of(m.group(1).split(" "))).toList();
+            assertThat(classes).as(sample.name()).isNotEmpty().doesNotContainAnyElementsOf(site);
         }
     }
 

@@ -102,17 +102,17 @@ public final class DrawnSvg {
 
     /** Centers of the circles of that role, from left to right as written. */
     List<Pt> circles(String role) {
-        return elements("circle").stream().filter(c -> c.getAttribute("class").equals(role))
+        return elements("circle").stream().filter(c -> c.getAttribute("data-part").equals(role))
                 .map(c -> new Pt(number(c, "cx"), number(c, "cy"))).toList();
     }
 
     double radius(String role) {
-        return elements("circle").stream().filter(c -> c.getAttribute("class").equals(role)).mapToDouble(c -> number(c, "r"))
+        return elements("circle").stream().filter(c -> c.getAttribute("data-part").equals(role)).mapToDouble(c -> number(c, "r"))
                 .findFirst().orElseThrow();
     }
 
     List<Box> rectangles(String role) {
-        return elements("rect").stream().filter(r -> r.getAttribute("class").equals(role)).map(DrawnSvg::box).toList();
+        return elements("rect").stream().filter(r -> r.getAttribute("data-part").equals(role)).map(DrawnSvg::box).toList();
     }
 
     Box rectangle(String role) {
@@ -121,7 +121,7 @@ public final class DrawnSvg {
 
     /** The bounds of the paths of that role. */
     List<Box> paths(String role) {
-        return elements("path").stream().filter(p -> p.getAttribute("class").equals(role))
+        return elements("path").stream().filter(p -> p.getAttribute("data-part").equals(role))
                 .map(p -> bounds(points(p.getAttribute("d")))).toList();
     }
 
@@ -191,7 +191,7 @@ public final class DrawnSvg {
     /** The same of another path of that role, counted from 0. */
     List<Pt[]> piecesOf(String role, int index) {
         List<Pt[]> out = new ArrayList<>();
-        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).skip(index).findFirst().orElseThrow();
+        Element path = elements("path").stream().filter(p -> p.getAttribute("data-part").equals(role)).skip(index).findFirst().orElseThrow();
         for (List<Pt> line : points(path.getAttribute("d"))) {
             for (int i = 1; i < line.size(); i++) {
                 out.add(new Pt[] {line.get(i - 1), line.get(i)});
@@ -222,7 +222,7 @@ public final class DrawnSvg {
 
     /** The straight pieces of a path between its arcs, in the order of its outline; without the one that closes it. */
     List<Pt[]> straights(String role) {
-        Element path = elements("path").stream().filter(p -> p.getAttribute("class").equals(role)).findFirst().orElseThrow();
+        Element path = elements("path").stream().filter(p -> p.getAttribute("data-part").equals(role)).findFirst().orElseThrow();
         List<Pt[]> out = new ArrayList<>();
         Pt at = null;
         Matcher m = STEP.matcher(path.getAttribute("d"));
@@ -250,7 +250,7 @@ public final class DrawnSvg {
     }
 
     private static String group(Element e) {
-        return ((Element) e.getParentNode()).getAttribute("class");
+        return ((Element) e.getParentNode()).getAttribute("class").replaceFirst("^pen-", "");
     }
 
     private static Box box(Element rect) {

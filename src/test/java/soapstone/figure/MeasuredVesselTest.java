@@ -77,7 +77,7 @@ class MeasuredVesselTest {
     @Test
     void theSignOfAFilletHasItsPlumbLegAtTheLeft() {
         Figure f = FigureKinds.draw(Inputs.of("fillet-weld").length("leg", 0.25).build(), null, "f").orElseThrow();
-        assertThat(f.wide()).containsPattern("class=\"fillet-sign\" d=\"M([\\d.]+) ([\\d.]+)L\\1 [\\d.]+L[\\d.]+ \\2\"");
+        assertThat(f.wide()).containsPattern("data-part=\"fillet-sign\" d=\"M([\\d.]+) ([\\d.]+)L\\1 [\\d.]+L[\\d.]+ \\2\"");
     }
 
     @ParameterizedTest
