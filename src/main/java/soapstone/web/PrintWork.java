@@ -167,12 +167,13 @@ final class PrintWork {
         return goOn.test(total());
     }
 
-    /** How many of the class have made each mistake in these exercises, whenever that was. */
+    /** How many of the class had made each mistake in these exercises before this was given: the key stays as it is while marks come in. */
     private Map<KeySheet.Made, Integer> made() {
         Set<Long> assignments = school.assignments().of(in.id()).stream().map(Assignment::id).collect(Collectors.toSet());
         Set<String> exercises = sheets().stream().flatMap(o -> o.sheet().problems().stream()).map(Problem::exercise).collect(Collectors.toSet());
         List<RoomAnswer> answers = RoomAnswers.of(school.book().ofAssignments(assignments, exercises), marks);
-        SlipMap map = SlipMap.of(answers, RoomAnswers.names(school.classes().members(in.id())), SlipMap.term());
+        SlipMap map = SlipMap.of(answers, RoomAnswers.names(school.classes().members(in.id())),
+                a -> a.assignment() != assignment.id() && a.at().isBefore(assignment.opens()));
         return map.slips().stream().collect(Collectors.toMap(r -> new KeySheet.Made(r.exercise(), r.name()), r -> r.students().size()));
     }
 
