@@ -75,7 +75,12 @@ final class BankDrawings {
 
     /** Draws one seed in one system. */
     static void of(String id, UnitSystem units, long seed, Consumer<Drawing> look) {
-        new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), "en", look).draw(units, seed);
+        of(id, units, seed, "en", look);
+    }
+
+    /** The same with words of a language. */
+    static void of(String id, UnitSystem units, long seed, String language, Consumer<Drawing> look) {
+        new BankDrawings(RealSite.library().bank().exercise(id).orElseThrow(), language, look).draw(units, seed);
     }
 
     private void draw(UnitSystem units, long seed) {

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import soapstone.figure.Drawn;
 import soapstone.figure.FigureKinds;
 import soapstone.page.Words;
+import soapstone.quantity.UnitSystem;
 
 /**
  * The drawings in Spanish, whose words are longer: as sound as the English ones, and of every answer's part that English draws, a
@@ -27,6 +29,12 @@ class SpanishDrawingsTest {
     @MethodSource("drawn")
     void areAsSoundAsTheEnglishOnes(String id) {
         BankDrawings.each(id, FEW, "es", SpanishDrawingsTest::isSound);
+    }
+
+    /** The longest row of lettering that a draw has had. */
+    @Test
+    void seedsThatFoundSomething() {
+        BankDrawings.of("spacing/bolt-holes", UnitSystem.US, 20, "es", SpanishDrawingsTest::isSound);
     }
 
     @Tag("soak")
