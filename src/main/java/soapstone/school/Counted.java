@@ -20,13 +20,18 @@ public record Counted(AnswerMark mark, boolean excused, Optional<Remark> remark)
     public static List<Counted> of(Attempt attempt, List<Remark> remarks) {
         List<Counted> counted = new ArrayList<>();
         for (AnswerMark mark : attempt.marks()) {
-            Optional<Remark> newest = remarks.stream().filter(r -> r.attempt() == attempt.id() && r.place() == mark.place()).max(IN_TIME);
-            counted.add(newest.map(r -> new Counted(with(mark, r), r.cause() == Remark.Cause.EXCUSED, newest))
-                    .orElseGet(() -> new Counted(mark, false, newest)));
+            List<Remark> own = remarks.stream().filter(r -> r.attempt() == attempt.id() && r.place() == mark.place()).sorted(IN_TIME).toList();
+            AnswerMark last = mark;
+            for (Remark remark : own) {
+                last = with(last, remark);
+            }
+            Optional<Remark> newest = own.stream().reduce((before, after) -> after);
+            counted.add(new Counted(last, newest.filter(r -> r.cause() == Remark.Cause.EXCUSED).isPresent(), newest));
         }
         return List.copyOf(counted);
     }
 
+    /** A remark that only judges leaves the answer as an earlier one marked it anew. */
     private static AnswerMark with(AnswerMark m, Remark remark) {
         Remark.Anew a = remark.anew().orElseGet(() -> new Remark.Anew(m.typed(), m.readAs(), m.slip(), m.families(), m.says(), m.odds()));
         return new AnswerMark(m.place(), m.ask(), m.letter(), a.typed(), a.readAs(), remark.verdict(), a.slip(), a.families(), a.says(), remark.points(),

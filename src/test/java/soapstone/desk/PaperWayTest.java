@@ -126,7 +126,7 @@ class PaperWayTest {
                 from = to + 1;
             }
             assertThat(from).isEqualTo(pdf.pages() + 1);
-            assertThat(pdf.pages()).as("two pages a student, with tall draws now and then a third").isLessThanOrEqualTo(5);
+            assertThat(pdf.pages()).as("one or two pages a student").isLessThanOrEqualTo(4);
         }
     }
 

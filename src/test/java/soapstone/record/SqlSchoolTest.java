@@ -476,6 +476,11 @@ class SqlSchoolTest {
                     "Typed in by mistake.").with(anew)));
             Counted counted = Counted.of(attempt, f.school().attempts().remarks(attempt.id())).get(0);
             assertThat(counted.mark()).isEqualTo(anew);
+            f.school().attempts().remark(List.of(new Remark(0, attempt.id(), first.place(), NOW.plusSeconds(60), Optional.of(f.instructor().id()), Remark.Cause.OVERRULED, Verdict.NEAR, 1,
+                    "Half of it holds.")));
+            AnswerMark judged = Counted.of(attempt, f.school().attempts().remarks(attempt.id())).get(0).mark();
+            assertThat(judged.verdict()).isEqualTo(Verdict.NEAR);
+            assertThat(judged.typed()).as("what was judged is what the paper says").isEqualTo("9 1/4");
             assertThat(f.school().attempts().of(f.problem())).as("the first mark stays").containsExactly(attempt);
         }
     }
